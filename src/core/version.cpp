@@ -1,0 +1,7 @@
+#include <rampwright/core/version.hpp>
+
+namespace rampwright {
+
+std::string_view version() { return RAMPWRIGHT_VERSION; }
+
+} // namespace rampwright
