@@ -1,0 +1,63 @@
+#pragma once
+
+#include <rampwright/project/document.hpp>
+
+#include <string>
+#include <vector>
+
+/// Every change of a project. An edit is a named, pure function from a document to a document; the
+/// window's history, the command line and the tests all come through here.
+namespace rampwright {
+
+/// What an edit did: the new document, a name for the history ("Move ballast: tungsten cube") and the
+/// JSON pointers of the values that differ. An edit that changes nothing has no keys: do not keep it.
+struct Edit {
+    Document document;
+    std::string name;
+    std::vector<std::string> keys;
+    bool changed() const { return !keys.empty(); }
+};
+
+/// The JSON pointers at which two documents differ, leaf by leaf; a value present on one side only,
+/// or of another type, counts where it stands. Arrays of unlike length differ as a whole.
+std::vector<std::string> difference(const Document& before, const Document& after);
+
+/// Sets the value at a JSON pointer (numbers in the file's own unit); null removes the key, which
+/// then takes its default. Objects on the way are made; arrays are not grown.
+/// @throws Problem where the pointer leads nowhere or the result would not read as a project.
+Edit set_value(const Document& document, const std::string& pointer, const Json& value,
+               const std::string& name);
+
+/// @param at centre of the piece, m, car frame.
+Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at);
+Edit add_ballast(const Document& document, std::size_t car, const Json& piece);
+Edit remove_ballast(const Document& document, std::size_t car, std::size_t piece);
+Edit set_ballast_mass(const Document& document, std::size_t car, std::size_t piece, double mass_kg);
+
+/// @param cant rad, positive where the axle's outer end is higher.
+Edit set_cant(const Document& document, std::size_t car, Corner corner, double cant);
+/// @param toe rad, positive where the wheel steers to the car's left.
+Edit set_toe(const Document& document, std::size_t car, Corner corner, double toe);
+Edit set_touching(const Document& document, std::size_t car, Corner corner, bool touches);
+Edit set_wheel_mass(const Document& document, std::size_t car, Corner corner, double mass_kg);
+
+Edit move_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index,
+                        const Vec2& to);
+Edit insert_outline_point(const Document& document, std::size_t car, bool plan, std::size_t before,
+                          const Vec2& at, bool smooth);
+Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index);
+Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index, bool smooth);
+
+Edit add_cut(const Document& document, std::size_t car, const Json& cut);
+Edit move_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& from, const Vec3& to);
+Edit remove_cut(const Document& document, std::size_t car, std::size_t cut);
+
+Edit move_axle(const Document& document, std::size_t car, bool front, double x, double z);
+
+Edit duplicate_car(const Document& document, std::size_t car, const std::string& new_name);
+Edit remove_car(const Document& document, std::size_t car);
+Edit rename_car(const Document& document, std::size_t car, const std::string& name);
+
+Edit set_units(const Document& document, UnitSystem units);
+
+} // namespace rampwright

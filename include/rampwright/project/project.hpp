@@ -1,0 +1,275 @@
+#pragma once
+
+#include <rampwright/units/quantity.hpp>
+
+#include <Eigen/Core>
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// A project as plain values: what the file says, in SI units (m, kg, s, N, rad, K, Pa), with every
+/// default filled in and listed. Read from a document by `read_project`; never edited: edits change
+/// the document (edits.hpp). Frames: x forward from the tail of the block, y left, z up from its
+/// bottom face. An `std::optional` is a value that is computed, or does not apply, unless given.
+namespace rampwright {
+
+using Vec2 = Eigen::Vector2d;
+using Vec3 = Eigen::Vector3d;
+
+/// Where a default comes from: a definition, a published value, memory (measure it yourself), or an
+/// unknown that timed runs are meant to calibrate.
+enum class Tag { definition, published, memory, fit };
+
+/// A default that was taken because the file gives no value. `key` is the JSON pointer it would
+/// stand at; `value` and `sigma` are in `unit`, the unit of the file's own key.
+struct Assumed {
+    std::string key;
+    std::variant<double, std::string> value;
+    std::string unit;
+    double sigma = 0;
+    Tag tag = Tag::memory;
+};
+
+/// A value with its one-sigma uncertainty.
+struct Uncertain {
+    double value = 0;
+    double sigma = 0;
+};
+
+/// The named inputs of the model of losses and of going straight (docs/model.md, "Inputs").
+enum class ModelName {
+    journal,
+    hub_on_head,
+    hub_on_wood,
+    rolling,
+    edge_factor,
+    windage,
+    tread_grip,
+    creep_per_rad,
+    rail,
+    rail_share,
+    touch_share,
+    restitution,
+    align_deg,
+    need_deg,
+    kick_n_mm,
+    hold_width,
+};
+inline constexpr std::size_t model_name_count = 16;
+std::string_view to_string(ModelName name);
+
+/// One value a name, in the unit of its name (align_deg and need_deg in degrees, kick_n_mm in N mm).
+/// `given` tells which the file states; the others are defaults.
+struct Model {
+    std::array<Uncertain, model_name_count> values{};
+    std::array<bool, model_name_count> given{};
+    const Uncertain& operator[](ModelName name) const { return values[static_cast<std::size_t>(name)]; }
+    Uncertain& operator[](ModelName name) { return values[static_cast<std::size_t>(name)]; }
+};
+
+struct Range {
+    std::optional<double> min, max;
+};
+
+/// Limits of a race, SI; an absent limit is not checked.
+struct Rules {
+    std::string title, source;
+    std::optional<double> max_mass, max_length, max_width, max_height, min_ground_clearance, min_inner_width,
+        wheel_min_mass;
+    Range wheelbase;
+    std::optional<int> wheels_touching;
+    std::map<std::string, bool> allow;
+};
+
+struct Scale {
+    double division = 0.1e-3;   ///< kg
+    bool rounds_down = false;   ///< cuts off instead of rounding to the nearest division
+    double offset = 0;          ///< kg
+};
+
+struct Straight {
+    double length = 0;
+};
+
+/// Turns by `turn` (positive: upward, concave) on `radius`; over `easing` at each end the curvature
+/// ramps linearly, inside the piece's own turn.
+struct Arc {
+    double radius = 0, turn = 0, easing = 0;
+};
+
+using TrackPiece = std::variant<Straight, Arc>;
+
+struct LaneRail {
+    double width = 0, height = 0;
+};
+
+enum class Quality { rough, fair, smooth };
+
+struct TrackPlan {
+    std::string title;
+    double first_slope = 0;             ///< rad, negative downhill
+    std::vector<TrackPiece> pieces;     ///< empty where measured
+    std::vector<Vec2> measured;         ///< (X, Z); empty where pieces are given
+    std::optional<double> start_height; ///< stated; checked against the shape
+    double start_line = 0, finish_line = 0; ///< arc length along the surface from the first piece's start
+    std::optional<LaneRail> rail;       ///< absent: a lane without a guide
+    Quality quality = Quality::fair;
+    double gravity = 9.80665;
+    Uncertain clock_offset;             ///< s
+    double run_scatter = 0.003;         ///< s, one sigma of a run
+};
+
+struct AirState {
+    double temperature = 293.15, pressure = 101325, humidity = 0.5; ///< K, Pa, 0..1
+};
+
+enum class PieceShape { box, cylinder, sphere, sheet, putty };
+
+/// A kind of ballast on the shelf. `size`: box [x, y, z], cylinder [diameter, length],
+/// sphere [diameter], sheet [x, y, thickness], putty [].
+struct ShelfPiece {
+    std::string name;
+    PieceShape shape = PieceShape::box;
+    std::vector<double> size;
+    std::string material;
+    double mass = 0;
+    int count = 1;
+};
+
+struct Tools {
+    std::vector<double> drill_bits;
+    double saw_kerf = 0, saw_tolerance = 0, drill_tolerance = 0;
+};
+
+/// A point of an outline as the file gives it.
+struct PlanPoint {
+    Vec2 at;
+    bool smooth = false;
+};
+
+struct CutPlan {
+    std::string name;
+    bool is_bore = false;
+    Vec3 from, to;        ///< opposite corners of a pocket, or the two centres of a bore
+    double diameter = 0;  ///< bores only
+    bool pointed = false; ///< bores: a drill's point beyond `to`
+};
+
+struct BodyPlan {
+    std::string wood;
+    double density = 0;                 ///< kg/m³
+    double density_sigma = 0;
+    std::optional<double> block_mass;   ///< weighed; wins over density
+    Vec3 block;                         ///< length, width, height
+    std::vector<PlanPoint> profile;     ///< (x, z); the block's rectangle where not given
+    std::vector<PlanPoint> plan;        ///< (x, y); the block's rectangle where not given
+    double edge_radius = 0;
+    std::vector<CutPlan> cuts;
+    double finish = 0;                  ///< kg of paint and decals, spread over the surface
+};
+
+enum class Holes { jig, press, slots };
+
+struct AxlePlan {
+    double rear_x = 0, front_x = 0, rear_z = 0, front_z = 0; ///< centres of the holes, car frame
+    double shank_diameter = 0, length = 0, head_diameter = 0; ///< one axle a wheel; length under the head
+    double mass_each = 0;
+    Holes holes = Holes::press;
+    double hole_diameter = 0;
+};
+
+enum class Corner { rear_left, rear_right, front_left, front_right };
+inline constexpr std::array<Corner, 4> all_corners{Corner::rear_left, Corner::rear_right, Corner::front_left,
+                                                   Corner::front_right};
+std::string_view to_string(Corner corner);
+inline constexpr bool is_front(Corner c) { return c == Corner::front_left || c == Corner::front_right; }
+inline constexpr bool is_left(Corner c) { return c == Corner::rear_left || c == Corner::front_left; }
+
+enum class Hub { flat, stepped, coned };
+
+struct WheelPlan {
+    Corner corner = Corner::rear_left;
+    double mass = 0, outer_diameter = 0, bore_diameter = 0, width = 0, gap_to_body = 0;
+    std::optional<double> spin_inertia; ///< measured, kg m²; computed where absent
+    bool touches = true;
+    double raised = 0;                  ///< gap below a wheel that does not touch
+    double cant = 0, toe = 0;           ///< rad; outer end higher, steering to the car's left
+    Hub hub = Hub::flat;
+    Vec2 hub_ring = Vec2::Zero();       ///< inner, outer radius of the ring that rubs on the head
+    Vec2 body_ring = Vec2::Zero();      ///< and of the one that rubs on the wood
+    double runout = 0;                  ///< peak to peak
+};
+
+struct BallastPlan {
+    std::string name;
+    PieceShape shape = PieceShape::box;
+    std::vector<double> size;           ///< as ShelfPiece
+    std::string material;
+    double mass = 0;                    ///< kg, resolved: mass given, else size and material
+    bool mass_given = false;
+    Vec3 at = Vec3::Zero();             ///< centre
+    int axis = 0;                       ///< cylinders: 0 x, 1 y, 2 z
+    double turned = 0;                  ///< rad about z
+    std::string in;                     ///< name of the cut that holds it; may be empty
+    bool fixed = false;
+};
+
+/// What was seen on a drift board or set on a bent axle: a measurement, never read by the heat.
+struct SteerNote {
+    std::optional<double> drift, over, bend, turn;
+    double watched_ahead = 0;
+};
+
+struct DragPlan {
+    std::string body_class;
+    Uncertain coefficient;
+    std::optional<double> height;        ///< of the line of action above the running surface
+    std::optional<double> frontal_area;  ///< given: overrides the car's own
+};
+
+struct AsBuilt {
+    std::optional<double> mass, front_load /* kg */, balance_ahead_of_rear_axle, centre_height, pitch_inertia,
+        yaw_inertia;
+};
+
+struct CarPlan {
+    std::string id, name, number, paint;
+    std::vector<std::string> done;
+    BodyPlan body;
+    AxlePlan axles;
+    std::array<WheelPlan, 4> wheels; ///< by Corner
+    std::vector<BallastPlan> ballast;
+    SteerNote steer;
+    Model model; ///< the project's, overridden name by name
+    DragPlan drag;
+    AsBuilt as_built;
+};
+
+struct Run {
+    std::string car, date, lane, notes;
+    double time = 0;
+};
+
+struct Project {
+    std::string title, notes;
+    UnitSystem units = UnitSystem::metric;
+    Rules rules;
+    Scale scale;
+    TrackPlan track;
+    AirState air;
+    std::vector<ShelfPiece> shelf;
+    Tools tools;
+    Model model;
+    std::vector<CarPlan> cars;
+    std::vector<Run> runs;
+    std::vector<Assumed> assumed; ///< every default taken, in the order of the file format
+};
+
+/// The car of that name or id, or nullptr.
+const CarPlan* find_car(const Project& project, std::string_view name_or_id);
+
+} // namespace rampwright
