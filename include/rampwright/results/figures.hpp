@@ -1,0 +1,93 @@
+#pragma once
+
+#include <rampwright/core/json.hpp>
+#include <rampwright/results/finding.hpp>
+
+#include <array>
+
+namespace rampwright {
+
+/// Energy of one heat, J. Each loss is its own integral along the way; nothing is a remainder.
+struct Budget {
+    double released = 0, forward = 0, spin = 0, pitch = 0;
+    double journal = 0, hub = 0, rolling = 0, scrub = 0, air = 0;
+    std::optional<double> rail; ///< absent where the lane has no guide
+    double kept() const { return forward + spin + pitch; }
+    double lost() const { return journal + hub + rolling + scrub + air + rail.value_or(0); }
+};
+
+/// What one wheel's contacts took, J.
+struct WheelBudget {
+    double spin = 0, journal = 0, hub = 0, rolling = 0, scrub = 0, windage = 0;
+};
+
+struct HeatFigures {
+    std::optional<double> time;          ///< s, on the track's clock; absent where the car stops short
+    double sigma = 0;                    ///< s, one sigma of a single heat's prediction
+    std::array<double, 2> interval95{};  ///< s
+    double finish_speed = 0, top_speed = 0; ///< of the centre of mass, m/s
+    bool finished = false;
+    double reached = 0;                  ///< m, the nose's foot point from the start line
+};
+
+/// What a change of one input is worth: `ms` more heat time for `per` more of `key`.
+struct Sensitivity {
+    std::string key, per;
+    double ms = 0;
+};
+
+/// The part of the prediction's variance that comes from one input.
+struct Share {
+    std::string key;
+    double share = 0;
+    std::optional<double> standard_error; ///< with draws
+};
+
+struct SteerFigures {
+    double toe = 0;                          ///< rad, of the touching front wheel
+    std::optional<double> turn_radius;       ///< m; none when it runs straight
+    std::optional<double> ride_probability, guidance_margin, ride_force, bounce_force; ///< N; none without a rail
+    std::optional<double> best_toe, best_drift; ///< rad, m
+};
+
+struct ScaleFigures {
+    double reads = 0;              ///< kg as displayed
+    double largest_legal_true = 0; ///< kg, the bound itself is not legal
+    double margin = 0;             ///< bound less the car
+};
+
+/// Everything computed for one car, SI: the one source of every number on screen, sheet and command line.
+struct Figures {
+    std::string name;
+    double mass = 0, body_mass = 0, wood_volume = 0;
+    Vec3 centre = Vec3::Zero(); ///< car frame
+    double balance_ahead_of_rear_axle = 0;
+    Eigen::Matrix3d inertia = Eigen::Matrix3d::Zero(); ///< about the centre of mass, car axes
+    double front_load = 0;                      ///< kg, level
+    std::array<std::optional<double>, 4> wheel_loads; ///< kg, level, by Corner; none for a raised wheel
+    double ramp_front_load = 0;                 ///< kg, held by the pin at the start line
+    double smallest_front_load = 0, smallest_front_load_at = 0; ///< kg; m of the nose's foot point
+    bool lifts = false;
+    double frontal_area = 0, air_density = 0;
+    HeatFigures heat;
+    Budget budget;
+    double budget_residual = 0;                 ///< relative to the energy released
+    std::array<WheelBudget, 4> budget_by_wheel;
+    std::vector<Sensitivity> sensitivities;     ///< ranked by size
+    std::vector<Share> shares;                  ///< ranked
+    SteerFigures steer;
+    std::optional<ScaleFigures> scale;          ///< none where the rules set no greatest mass
+    std::vector<Finding> findings;              ///< most severe first
+    std::vector<Assumed> assumed;               ///< those that concern this car or every car
+    bool drawn = false;                         ///< sigma and shares from draws rather than first order
+};
+
+/// Computes everything for one car, first-order sigma. About 2 ms.
+/// @throws Problem where the car or the track cannot be computed (a track too short for the car, a body
+///         that cuts itself), `where` its JSON pointer.
+Figures compute_figures(const Project& project, std::size_t car);
+
+/// One car's figures as `figures --json` prints them: units in the names, full precision.
+Json to_json(const Figures& figures);
+
+} // namespace rampwright
