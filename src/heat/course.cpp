@@ -1,0 +1,88 @@
+#include <rampwright/core/problem.hpp>
+#include <rampwright/heat/heat.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rampwright {
+
+namespace {
+
+double dot(std::complex<double> a, std::complex<double> b) {
+    return a.real() * b.real() + a.imag() * b.imag();
+}
+
+double centre_distance(const HeatCar& car) {
+    return std::hypot(car.wheelbase, car.front.radius - car.rear.radius);
+}
+
+} // namespace
+
+std::complex<double> in_axle_frame(const HeatCar& car, const Vec2& level) {
+    const std::complex<double> line(car.wheelbase, car.front.radius - car.rear.radius);
+    return std::complex<double>(level.x(), level.y() - car.rear.radius) * std::conj(line) / std::abs(line);
+}
+
+Course::Course(const Track& track, const HeatCar& car)
+    : track_(&track),
+      axles_(track, car.rear.radius, car.front.radius, centre_distance(car)),
+      nose_(in_axle_frame(car, car.nose)),
+      gravity_(track.gravity()),
+      start_line_(track.start_line()) {
+    const double from = find_line(track.start_line(), axles_.rear().above(track.start_line()) - nose_.real());
+    const double to = find_line(track.finish_line(), axles_.rear().above(track.finish_line()) - nose_.real());
+    start_slope_ = track.slope(track.start_line());
+
+    // Where either axle passes from one piece to the next: nothing is smooth across such a place.
+    std::vector<double> joints{from, to};
+    for (std::size_t n = 1; n < axles_.rear().count(); ++n) {
+        joints.push_back(axles_.rear().start(n));
+        joints.push_back(axles_.rear_of_front(axles_.front().start(n)));
+    }
+    std::sort(joints.begin(), joints.end());
+    for (std::size_t n = 0; n + 1 < joints.size(); ++n) {
+        const double a = std::clamp(joints[n], from, to), b = std::clamp(joints[n + 1], from, to);
+        if (b - a < 1e-12) continue;
+        const double middle = 0.5 * (a + b);
+        const Pose pose = axles_.pose(middle);
+        const std::size_t rear_piece = axles_.rear().find_piece(middle);
+        const std::size_t front_piece = axles_.front().find_piece(pose.front_q);
+        stretches_.push_back({a, b, rear_piece, front_piece, pose.front_q - (middle - a)});
+    }
+    if (stretches_.empty())
+        throw Problem(Exit::could_not, "/track/finish_line_mm", "the finish line is reached before the start",
+                      "put the lines further apart");
+}
+
+double Course::find_line(double s, double guess) const {
+    // The nose's foot point is on the line where the nose has no component along the surface there.
+    const SurfacePoint line = track_->point(s);
+    double q = guess;
+    for (int iteration = 0; iteration < 60; ++iteration) {
+        const Pose pose = axles_.pose(q);
+        const std::complex<double> arm = pose.along * nose_;
+        const std::complex<double> nose = pose.rear.at + arm;
+        const std::complex<double> rate =
+            pose.rear.tangent + pose.pitch_rate * std::complex<double>(-arm.imag(), arm.real());
+        const double step = dot(nose - line.at, line.tangent) / dot(rate, line.tangent);
+        q -= step;
+        if (std::abs(step) < 1e-14) break;
+    }
+    return q;
+}
+
+double Course::foot(double q) const {
+    const Pose pose = axles_.pose(q);
+    const std::complex<double> nose = pose.rear.at + pose.along * nose_;
+    double s = start_line_ + (q - start());
+    for (int iteration = 0; iteration < 60; ++iteration) {
+        const SurfacePoint surface = track_->point(s);
+        const std::complex<double> offset = (nose - surface.at) * std::conj(surface.tangent);
+        const double step = offset.real() / (1 - surface.curvature * offset.imag());
+        s += step;
+        if (std::abs(step) < 1e-13) break;
+    }
+    return s - start_line_;
+}
+
+} // namespace rampwright
