@@ -17,7 +17,7 @@ endif()
 
 add_library(rampwright_settings INTERFACE)
 target_compile_options(rampwright_settings INTERFACE -Wall -Wextra -Wpedantic -Wshadow -Wconversion
-  -Wno-sign-conversion -Wnon-virtual-dtor -Woverloaded-virtual -Werror)
+  -Wno-sign-conversion -Wno-missing-field-initializers -Wnon-virtual-dtor -Woverloaded-virtual -Werror)
 # GCC 12 reports false positives from inlined library code under these two at -O2 and above.
 target_compile_options(rampwright_settings INTERFACE $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized -Wno-array-bounds>)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")

@@ -90,6 +90,7 @@ enum class HeatDetail { time, books, trace };
 /// that heats that differ in masses and losses alone share it.
 class Course {
 public:
+    /// @param track must outlive the course.
     /// @throws Problem where the car does not fit between the lines.
     Course(const Track& track, const HeatCar& car);
 

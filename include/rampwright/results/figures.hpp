@@ -22,12 +22,12 @@ struct WheelBudget {
 };
 
 struct HeatFigures {
-    std::optional<double> time;          ///< s, on the track's clock; absent where the car stops short
-    double sigma = 0;                    ///< s, one sigma of a single heat's prediction
-    std::array<double, 2> interval95{};  ///< s
+    std::optional<double> time;             ///< s, on the track's clock; absent where the car stops short
+    double sigma = 0;                       ///< s, one sigma of a single heat's prediction
+    std::array<double, 2> interval95{};     ///< s
     double finish_speed = 0, top_speed = 0; ///< of the centre of mass, m/s
     bool finished = false;
-    double reached = 0;                  ///< m, the nose's foot point from the start line
+    double reached = 0; ///< m, the nose's foot point from the start line
 };
 
 /// What a change of one input is worth: `ms` more heat time for `per` more of `key`.
@@ -44,9 +44,10 @@ struct Share {
 };
 
 struct SteerFigures {
-    double toe = 0;                          ///< rad, of the touching front wheel
-    std::optional<double> turn_radius;       ///< m; none when it runs straight
-    std::optional<double> ride_probability, guidance_margin, ride_force, bounce_force; ///< N; none without a rail
+    double toe = 0;                    ///< rad, of the touching front wheel
+    std::optional<double> turn_radius; ///< m; none when it runs straight
+    std::optional<double> ride_probability, guidance_margin, ride_force,
+        bounce_force;                           ///< N; none without a rail
     std::optional<double> best_toe, best_drift; ///< rad, m
 };
 
@@ -63,23 +64,23 @@ struct Figures {
     Vec3 centre = Vec3::Zero(); ///< car frame
     double balance_ahead_of_rear_axle = 0;
     Eigen::Matrix3d inertia = Eigen::Matrix3d::Zero(); ///< about the centre of mass, car axes
-    double front_load = 0;                      ///< kg, level
-    std::array<std::optional<double>, 4> wheel_loads; ///< kg, level, by Corner; none for a raised wheel
-    double ramp_front_load = 0;                 ///< kg, held by the pin at the start line
+    double front_load = 0;                             ///< kg, level
+    std::array<std::optional<double>, 4> wheel_loads;  ///< kg, level, by Corner; none for a raised wheel
+    double ramp_front_load = 0;                        ///< kg, held by the pin at the start line
     double smallest_front_load = 0, smallest_front_load_at = 0; ///< kg; m of the nose's foot point
     bool lifts = false;
     double frontal_area = 0, air_density = 0;
     HeatFigures heat;
     Budget budget;
-    double budget_residual = 0;                 ///< relative to the energy released
+    double budget_residual = 0; ///< relative to the energy released
     std::array<WheelBudget, 4> budget_by_wheel;
-    std::vector<Sensitivity> sensitivities;     ///< ranked by size
-    std::vector<Share> shares;                  ///< ranked
+    std::vector<Sensitivity> sensitivities; ///< ranked by size
+    std::vector<Share> shares;              ///< ranked
     SteerFigures steer;
-    std::optional<ScaleFigures> scale;          ///< none where the rules set no greatest mass
-    std::vector<Finding> findings;              ///< most severe first
-    std::vector<Assumed> assumed;               ///< those that concern this car or every car
-    bool drawn = false;                         ///< sigma and shares from draws rather than first order
+    std::optional<ScaleFigures> scale; ///< none where the rules set no greatest mass
+    std::vector<Finding> findings;     ///< most severe first
+    std::vector<Assumed> assumed;      ///< those that concern this car or every car
+    bool drawn = false;                ///< sigma and shares from draws rather than first order
 };
 
 /// Computes everything for one car, first-order sigma. About 2 ms.

@@ -14,12 +14,12 @@ std::string_view to_string(Severity severity);
 
 /// Something about a car that its builder should know: where, how much, and in words.
 struct Finding {
-    std::string code;              ///< stable, kebab-case; a window translates by it
+    std::string code; ///< stable, kebab-case; a window translates by it
     Severity severity = Severity::note;
-    std::string where;             ///< JSON pointer of what it is about
-    std::optional<Vec3> at;        ///< place to draw it, m, car frame
+    std::string where;                                  ///< JSON pointer of what it is about
+    std::optional<Vec3> at;                             ///< place to draw it, m, car frame
     std::vector<std::pair<std::string, double>> values; ///< named with the unit, e.g. {"outside_mm3", 12.5}
-    std::string text;              ///< English, from the one catalogue (src/results/finding_texts.cpp)
+    std::string text; ///< English, from the one catalogue (src/results/finding_texts.cpp)
 };
 
 /// Makes a finding with its English text filled in from the catalogue, values put in their places.

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <rampwright/results/figures.hpp>
+#include <rampwright/study/inputs.hpp>
+
+namespace rampwright {
+
+/// First-order propagation: what each input's one sigma is worth, and the sum of their squares.
+struct FirstOrder {
+    struct Term {
+        std::string key;
+        double per_sigma = 0; ///< s: half the difference of the times at plus and minus one sigma
+    };
+    std::vector<Term> terms;
+    double sigma = 0; ///< s, of a single heat: the inputs, the clock's offset, a run's scatter
+};
+
+/// @throws Problem as make_ready does. Inputs that stop the car on one side are left out of `terms`.
+FirstOrder propagate(const Project& project, const HeatCase& heat_case);
+
+/// What practical steps are worth, by central differences, ranked by size (docs/model.md, "Sensitivities").
+std::vector<Sensitivity> find_sensitivities(const HeatCase& heat_case);
+
+} // namespace rampwright

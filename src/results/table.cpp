@@ -1,0 +1,94 @@
+#include <rampwright/results/table.hpp>
+#include <rampwright/units/format.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rampwright {
+
+namespace {
+
+/// Characters a reader sees: UTF-8 continuation bytes take no room.
+std::size_t width(const std::string& text) {
+    return std::size_t(std::count_if(text.begin(), text.end(),
+                                     [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+std::string padded(const std::string& text, std::size_t wide) {
+    return text + std::string(wide > width(text) ? wide - width(text) : 0, ' ');
+}
+
+std::string per_cent(double part) {
+    return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});
+}
+
+} // namespace
+
+std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
+    std::vector<TableRow> rows;
+    const auto add = [&](const char* code, const char* label, std::string value) {
+        rows.push_back({code, label, std::move(value)});
+    };
+    const auto number = [&](const char* code, const char* label, double si, Quantity quantity) {
+        add(code, label, format(si, quantity, units));
+    };
+    number("mass_g", "mass", f.mass, Quantity::mass);
+    if (f.scale) {
+        number("scale.reads_g", "the scale reads", f.scale->reads, Quantity::mass);
+        number("scale.margin_g", "room to the limit", f.scale->margin, Quantity::mass);
+    }
+    number("balance_ahead_of_rear_axle_mm", "balance point ahead of rear axle", f.balance_ahead_of_rear_axle,
+           Quantity::length);
+    number("front_load_g", "front load", f.front_load, Quantity::mass);
+    number("ramp_front_load_g", "front load at the start pin", f.ramp_front_load, Quantity::mass);
+    number("smallest_front_load_g", "smallest front load on the way", f.smallest_front_load, Quantity::mass);
+    if (f.heat.time) {
+        add("heat.time_s", "heat time", format_with_sigma(*f.heat.time, f.heat.sigma, Quantity::time, units));
+        add("heat.interval95_s", "19 heats of 20 between",
+            format(f.heat.interval95[0], Quantity::time, units, {.with_unit = false}) + " and " +
+                format(f.heat.interval95[1], Quantity::time, units));
+        number("heat.finish_speed_m_s", "speed at the finish", f.heat.finish_speed, Quantity::speed);
+    } else {
+        add("heat.time_s", "heat time", "does not reach the finish");
+        number("heat.reached_mm", "stops after", f.heat.reached, Quantity::length);
+    }
+    number("heat.top_speed_m_s", "greatest speed", f.heat.top_speed, Quantity::speed);
+    const Budget& b = f.budget;
+    number("budget_mj.released", "energy released", b.released, Quantity::energy);
+    const auto loss = [&](const char* code, const char* label, double joules) {
+        const double part = b.released != 0 ? joules / b.released : 0;
+        add(code, label, format(joules, Quantity::energy, units) + " (" + per_cent(part) + ")");
+    };
+    loss("budget_mj.forward", "  into forward motion", b.forward);
+    loss("budget_mj.spin", "  into wheel spin", b.spin);
+    loss("budget_mj.pitch", "  into pitching", b.pitch);
+    loss("budget_mj.journal", "  to the axles", b.journal);
+    loss("budget_mj.hub", "  to the hubs", b.hub);
+    loss("budget_mj.rolling", "  to rolling", b.rolling);
+    if (b.rail) loss("budget_mj.rail", "  to the guide rail", *b.rail);
+    loss("budget_mj.scrub", "  to scrubbing treads", b.scrub);
+    loss("budget_mj.air", "  to the air", b.air);
+    return rows;
+}
+
+std::string to_table(const Figures& figures, UnitSystem units) {
+    const std::vector<TableRow> rows = table_rows(figures, units);
+    std::size_t wide = 0;
+    for (const TableRow& row : rows)
+        wide = std::max(wide, width(row.label));
+    std::string text = figures.name + "\n";
+    for (const TableRow& row : rows)
+        text += "  " + padded(row.label, wide) + "  " + row.value + "\n";
+    const std::size_t shown = std::min<std::size_t>(figures.sensitivities.size(), 5);
+    for (std::size_t n = 0; n < shown; ++n) {
+        const Sensitivity& s = figures.sensitivities[n];
+        text += "  " + padded(n == 0 ? "what changes the time" : "", wide) + "  " +
+                format(s.ms * 1e-3, Quantity::time, units, {.unit = find_unit("ms"), .decimals = 2}) +
+                " for " + s.key + " + " + s.per + "\n";
+    }
+    for (const Finding& finding : figures.findings)
+        text += "  " + std::string(to_string(finding.severity)) + ": " + finding.text + "\n";
+    return text;
+}
+
+} // namespace rampwright

@@ -1,0 +1,150 @@
+#include <rampwright/core/constants.hpp>
+#include <rampwright/study/first_order.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rampwright {
+
+FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
+    FirstOrder result;
+    HeatCase varied = heat_case;
+    const auto track = std::make_shared<const Track>(heat_case.track);
+    double variance = 0;
+    const auto add = [&](const std::string& key, double per_sigma) {
+        result.terms.push_back({key, per_sigma});
+        variance += per_sigma * per_sigma;
+    };
+    for (const Input& input : list_inputs(project, heat_case)) {
+        input.set(varied, input.at(1));
+        const std::optional<double> high = clock_time(varied, track);
+        input.set(varied, input.at(-1));
+        const std::optional<double> low = clock_time(varied, track);
+        input.set(varied, input.value);
+        if (high && low) add(input.key, 0.5 * (*high - *low));
+    }
+    if (heat_case.track.clock_offset.sigma > 0) add("clock_offset", heat_case.track.clock_offset.sigma);
+    if (heat_case.track.run_scatter > 0) add("run_scatter", heat_case.track.run_scatter);
+    result.sigma = std::sqrt(variance);
+    return result;
+}
+
+namespace {
+
+/// A step a builder can take, and how a case is changed by `amount` of it.
+struct Step {
+    const char* key;
+    const char* per;
+    double amount;
+    std::function<void(HeatCase&, double amount)> take;
+};
+
+void add_wheel_mass(HeatCase& c, double amount) {
+    for (Part& part : c.car.parts) {
+        if (part.kind != PartKind::wheel || !part.corner) continue;
+        Wheel& wheel = c.car.wheels[std::size_t(*part.corner)];
+        const double ratio = (wheel.mass + amount) / wheel.mass;
+        part.properties.mass *= ratio;
+        part.properties.inertia *= ratio;
+        wheel.spin_inertia *= ratio;
+        wheel.cross_inertia *= ratio;
+        wheel.mass += amount;
+    }
+}
+
+/// Moves the balance point: every part but axles and wheels, or the measured balance where there is one.
+void move_balance(HeatCase& c, double amount) {
+    AsBuilt& built = c.car.as_built;
+    if (built.front_load) {
+        // The same weight further forward by `amount`: front load in proportion to the balance.
+        const double mass = built.mass.value_or(total(c.car).mass);
+        *built.front_load += mass * amount / (c.car.front_x - c.car.rear_x);
+        return;
+    }
+    if (built.balance_ahead_of_rear_axle) {
+        *built.balance_ahead_of_rear_axle += amount;
+        return;
+    }
+    double movable = 0;
+    for (const Part& part : c.car.parts)
+        if (!part.corner) movable += part.properties.mass;
+    const double shift = amount * total(c.car).mass / movable;
+    for (Part& part : c.car.parts)
+        if (!part.corner) part.properties.centre.x() += shift;
+}
+
+/// More of the same: everything but wheels and axles grows, at the same places.
+void add_mass(HeatCase& c, double amount) {
+    if (c.car.as_built.mass) {
+        *c.car.as_built.mass += amount;
+        return;
+    }
+    MassProperties all = total(c.car);
+    Part part;
+    part.kind = PartKind::ballast;
+    part.properties.mass = amount;
+    part.properties.centre = all.centre;
+    c.car.parts.push_back(part);
+}
+
+void cant_axle(HeatCase& c, bool front, double amount) {
+    for (Wheel& wheel : c.car.wheels)
+        if (is_front(wheel.corner) == front && wheel.touches) wheel.cant += amount;
+}
+
+/// Turns the touching front wheel further the way it already steers (left where it runs straight).
+void steer_front(HeatCase& c, double amount) {
+    for (Wheel& wheel : c.car.wheels)
+        if (is_front(wheel.corner) && wheel.touches) wheel.toe += wheel.toe < 0 ? -amount : amount;
+}
+
+Step model_step(ModelName name, const char* key, const char* per, double amount) {
+    return {key, per, amount, [name](HeatCase& c, double by) { c.car.model[name].value += by; }};
+}
+
+std::vector<Step> practical_steps() {
+    return {
+        {"mass", "1 g", gram, add_mass},
+        {"balance", "1 mm forward", millimetre, move_balance},
+        model_step(ModelName::journal, "journal", "0.01", 0.01),
+        model_step(ModelName::rolling, "rolling", "0.0001", 0.0001),
+        model_step(ModelName::hub_on_head, "hub_on_head", "0.01", 0.01),
+        model_step(ModelName::hub_on_wood, "hub_on_wood", "0.01", 0.01),
+        model_step(ModelName::rail, "rail", "0.01", 0.01),
+        {"drag_coefficient", "0.01", 0.01,
+         [](HeatCase& c, double by) { c.car.drag_coefficient.value += by; }},
+        {"frontal_area", "1 cm²", 1e-4, [](HeatCase& c, double by) { c.car.frontal_area += by; }},
+        {"wheel_mass", "0.1 g each", 0.1 * gram, add_wheel_mass},
+        {"rear_cant", "1°", degree, [](HeatCase& c, double by) { cant_axle(c, false, by); }},
+        {"front_cant", "1°", degree, [](HeatCase& c, double by) { cant_axle(c, true, by); }},
+        {"steer", "1°", degree, steer_front},
+        {"nose", "1 mm forward", millimetre, [](HeatCase& c, double by) { c.car.nose.x() += by; }},
+        {"bore", "0.1 mm", 0.1 * millimetre,
+         [](HeatCase& c, double by) {
+             for (Wheel& wheel : c.car.wheels)
+                 wheel.bore_radius += 0.5 * by;
+         }},
+    };
+}
+
+} // namespace
+
+std::vector<Sensitivity> find_sensitivities(const HeatCase& heat_case) {
+    std::vector<Sensitivity> result;
+    const auto track = std::make_shared<const Track>(heat_case.track);
+    for (const Step& step : practical_steps()) {
+        // A tenth of the step on either side: a derivative, told per whole step.
+        constexpr double part = 0.1;
+        HeatCase more = heat_case, less = heat_case;
+        step.take(more, part * step.amount);
+        step.take(less, -part * step.amount);
+        const std::optional<double> slower = clock_time(more, track), faster = clock_time(less, track);
+        if (slower && faster) result.push_back({step.key, step.per, (*slower - *faster) / (2 * part) * 1e3});
+    }
+    std::stable_sort(result.begin(), result.end(), [](const Sensitivity& a, const Sensitivity& b) {
+        return std::abs(a.ms) > std::abs(b.ms);
+    });
+    return result;
+}
+
+} // namespace rampwright

@@ -1,0 +1,52 @@
+#include <rampwright/study/heat_case.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rampwright {
+
+namespace {
+
+/// A bound no car exceeds: everything released goes into speed.
+double greatest_speed(const Track& track) {
+    return std::sqrt(2 * track.gravity() * (std::abs(track.start_height()) + 0.05));
+}
+
+} // namespace
+
+HeatCase make_case(const Project& project, std::size_t car) {
+    return {build_car(project, car), project.track, project.air};
+}
+
+double side_gap(const CarOnWheels& car, const LaneRail& rail) {
+    const auto inner_face = [&](Corner corner) {
+        const Wheel& wheel = car.wheels[std::size_t(corner)];
+        return std::abs(wheel.centre.y()) - 0.5 * wheel.width;
+    };
+    return 0.5 * (inner_face(Corner::front_left) + inner_face(Corner::front_right) - rail.width);
+}
+
+ReadyHeat make_ready(const HeatCase& heat_case, std::shared_ptr<const Track> track) {
+    CarOnWheels wheels = on_wheels(heat_case.car);
+    if (!track) track = std::make_shared<const Track>(heat_case.track);
+    Standing level = stand(wheels, 0, track->gravity());
+    const Air air = moist_air(heat_case.air.temperature, heat_case.air.pressure, heat_case.air.humidity);
+    const bool rail = heat_case.track.rail.has_value();
+    const double gap = rail ? std::max(0.0, side_gap(wheels, *heat_case.track.rail)) : 0;
+    const Guide guide =
+        make_guide(wheels, heat_case.track, gap, std::max(0.0, level.front), greatest_speed(*track));
+    const auto losses = wheel_losses(wheels, rail, air.density, air.dynamic_viscosity);
+    HeatCar car = prepare(wheels, losses, level, air.density, guide);
+    Course course(*track, car);
+    return {std::move(wheels), std::move(level), air, std::move(track), guide,
+            std::move(car),    std::move(course)};
+}
+
+std::optional<double> clock_time(const HeatCase& heat_case, std::shared_ptr<const Track> track) {
+    const ReadyHeat ready = make_ready(heat_case, std::move(track));
+    const HeatResult result = run_heat(ready.course, ready.car, HeatDetail::time);
+    if (!result.finished) return std::nullopt;
+    return result.time + heat_case.track.clock_offset.value;
+}
+
+} // namespace rampwright

@@ -1,0 +1,163 @@
+#include <rampwright/core/constants.hpp>
+#include <rampwright/study/inputs.hpp>
+
+#include <cmath>
+
+namespace rampwright {
+
+namespace {
+
+constexpr double length_sigma = 0.3e-3;          ///< a length that nobody measured
+constexpr double measured_length_sigma = 0.1e-3; ///< one read off a rule (common practice, no source)
+
+/// Names of the model that each car has for itself; the others belong to lane, air and materials.
+bool is_own(ModelName name) {
+    return name == ModelName::align_deg;
+}
+
+/// Values that may not change their sign.
+Input positive(std::string key, double value, double sigma, Scope scope,
+               std::function<void(HeatCase&, double)> set) {
+    Input input{std::move(key), value, sigma, Spread::log_normal, 0, scope, std::move(set)};
+    // The logarithm's sigma that gives this relative sigma to the value itself.
+    const double relative = sigma / value;
+    input.log_sigma = std::sqrt(std::log1p(relative * relative));
+    return input;
+}
+
+Input plain(std::string key, double value, double sigma, Scope scope,
+            std::function<void(HeatCase&, double)> set) {
+    return {std::move(key), value, sigma, Spread::normal, 0, scope, std::move(set)};
+}
+
+void add_model(std::vector<Input>& inputs, const HeatCase& heat_case) {
+    for (std::size_t n = 0; n < model_name_count; ++n) {
+        const auto name = ModelName(n);
+        const Uncertain& u = heat_case.car.model[name];
+        if (!(u.sigma > 0)) continue;
+        const Scope scope = is_own(name) ? Scope::own : Scope::shared;
+        auto set = [name](HeatCase& c, double value) { c.car.model[name].value = value; };
+        if (u.value > 0) {
+            inputs.push_back(positive(std::string(to_string(name)), u.value, u.sigma, scope, set));
+            // Creep stiffness is known to a factor, and its sigma is stored as value times the factor's
+            // logarithm.
+            if (name == ModelName::creep_per_rad) inputs.back().log_sigma = u.sigma / u.value;
+        } else {
+            inputs.push_back(plain(std::string(to_string(name)), u.value, u.sigma, scope, set));
+        }
+    }
+}
+
+/// Sets a part's mass, its inertia about its own centre in proportion.
+void set_part_mass(Part& part, double mass) {
+    if (part.properties.mass > 0) part.properties.inertia *= mass / part.properties.mass;
+    part.properties.mass = mass;
+}
+
+void add_parts(std::vector<Input>& inputs, const HeatCase& heat_case) {
+    for (std::size_t n = 0; n < heat_case.car.parts.size(); ++n) {
+        const Part& part = heat_case.car.parts[n];
+        const std::string suffix = part.key.substr(std::min(part.key.size(), heat_case.car.key.size()));
+        if (part.mass_sigma > 0 && part.properties.mass > 0)
+            inputs.push_back(positive("mass" + suffix, part.properties.mass, part.mass_sigma, Scope::own,
+                                      [n](HeatCase& c, double mass) {
+                                          Part& p = c.car.parts[n];
+                                          if (p.kind == PartKind::wheel && p.corner) {
+                                              Wheel& wheel = c.car.wheels[std::size_t(*p.corner)];
+                                              const double ratio = mass / wheel.mass;
+                                              wheel.spin_inertia *= ratio;
+                                              wheel.cross_inertia *= ratio;
+                                              wheel.mass = mass;
+                                          }
+                                          set_part_mass(p, mass);
+                                      }));
+        if (part.place_sigma > 0 && part.kind == PartKind::ballast) {
+            inputs.push_back(plain("place-x" + suffix, part.properties.centre.x(), part.place_sigma,
+                                   Scope::own,
+                                   [n](HeatCase& c, double x) { c.car.parts[n].properties.centre.x() = x; }));
+            inputs.push_back(plain("place-z" + suffix, part.properties.centre.z(), part.place_sigma,
+                                   Scope::own,
+                                   [n](HeatCase& c, double z) { c.car.parts[n].properties.centre.z() = z; }));
+        }
+    }
+}
+
+/// Moves an axle with its wheels; their parts' masses go along.
+void set_axle_x(HeatCase& c, bool front, double x) {
+    double& axle = front ? c.car.front_x : c.car.rear_x;
+    const double shift = x - axle;
+    axle = x;
+    for (Wheel& wheel : c.car.wheels)
+        if (is_front(wheel.corner) == front) wheel.centre.x() += shift;
+    for (Part& part : c.car.parts)
+        if (part.corner && is_front(*part.corner) == front) part.properties.centre.x() += shift;
+}
+
+void add_lengths(std::vector<Input>& inputs, const HeatCase& heat_case) {
+    const CarModel& car = heat_case.car;
+    inputs.push_back(plain("rear_x", car.rear_x, length_sigma, Scope::own,
+                           [](HeatCase& c, double x) { set_axle_x(c, false, x); }));
+    inputs.push_back(plain("front_x", car.front_x, length_sigma, Scope::own,
+                           [](HeatCase& c, double x) { set_axle_x(c, true, x); }));
+    inputs.push_back(plain("nose_x", car.nose.x(), length_sigma, Scope::own,
+                           [](HeatCase& c, double x) { c.car.nose.x() = x; }));
+    // A wheel's diameter is known to 0.3 mm, so its radius to half of that; left and right come off one
+    // machine.
+    for (const bool front : {false, true}) {
+        const Wheel& wheel = car.wheels[std::size_t(front ? Corner::front_left : Corner::rear_left)];
+        inputs.push_back(positive(front ? "front_wheel_radius" : "rear_wheel_radius", wheel.radius,
+                                  length_sigma / 2, Scope::own, [front](HeatCase& c, double radius) {
+                                      for (Wheel& w : c.car.wheels)
+                                          if (is_front(w.corner) == front) {
+                                              const double ratio = radius / w.radius;
+                                              w.spin_inertia *= ratio * ratio;
+                                              w.radius = radius;
+                                          }
+                                  }));
+    }
+    // A bore is drilled by the wheel's maker: 0.05 mm (common practice, no source).
+    const Wheel& any = car.wheels[0];
+    inputs.push_back(
+        positive("bore_radius", any.bore_radius, 0.025e-3, Scope::own, [](HeatCase& c, double radius) {
+            const double ratio = radius / c.car.wheels[0].bore_radius;
+            for (Wheel& w : c.car.wheels)
+                w.bore_radius *= ratio;
+        }));
+}
+
+void add_as_built(std::vector<Input>& inputs, const Project& project, const HeatCase& heat_case) {
+    // A reading of a digital scale is known to its division over sqrt 12 (GUM F.2.2.1).
+    const double weighed = project.scale.division / std::sqrt(12.0);
+    const AsBuilt& built = heat_case.car.as_built;
+    const auto add = [&](const char* key, std::optional<double> AsBuilt::*member, double sigma) {
+        if (const auto& value = built.*member)
+            inputs.push_back(positive(std::string("as_built/") + key, *value, sigma, Scope::own,
+                                      [member](HeatCase& c, double v) { c.car.as_built.*member = v; }));
+    };
+    add("mass", &AsBuilt::mass, weighed);
+    add("front_load", &AsBuilt::front_load, weighed);
+    if (!built.front_load)
+        add("balance_ahead_of_rear_axle", &AsBuilt::balance_ahead_of_rear_axle, measured_length_sigma);
+    add("centre_height", &AsBuilt::centre_height, measured_length_sigma);
+}
+
+} // namespace
+
+double Input::at(double z) const {
+    return spread == Spread::log_normal ? value * std::exp(log_sigma * z) : value + sigma * z;
+}
+
+std::vector<Input> list_inputs(const Project& project, const HeatCase& heat_case) {
+    std::vector<Input> inputs;
+    add_model(inputs, heat_case);
+    const Uncertain& drag = heat_case.car.drag_coefficient;
+    if (drag.sigma > 0 && drag.value > 0)
+        inputs.push_back(positive("drag_coefficient", drag.value, drag.sigma, Scope::shared,
+                                  [](HeatCase& c, double v) { c.car.drag_coefficient.value = v; }));
+    add_parts(inputs, heat_case);
+    add_lengths(inputs, heat_case);
+    add_as_built(inputs, project, heat_case);
+    return inputs;
+}
+
+} // namespace rampwright
