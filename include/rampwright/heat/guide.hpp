@@ -50,7 +50,9 @@ struct Guide {
     double ride_force = 0;       ///< N, retarding, while it rides
 
     /// Mean retarding force while it bounces, N, along the path at the front contact, for 0 <= v.
-    /// Read from a table: 1e-6 relative up to the speed the guide was made for, held at its end beyond.
+    /// Read from a table up to the speed the guide was made for, held at its end beyond. Relative error below
+    /// 1e-6; on a lane without joints to speak of (a kick below 0.2 N mm), where the force vanishes towards
+    /// rest, that of its value at the end.
     ///
     /// Per touch eta mu m v² psi (1 + e) + 1/2 m v² psi² (1 - e²), over the distance between touches, meaned
     /// over the mean toe of the rear pair. The second term grows as 1/v towards rest, because the model lets
@@ -64,8 +66,9 @@ struct Guide {
 
     /// Chebyshev series of the two parts of bounce_force over a mapped energy, see guide.cpp.
     static constexpr std::size_t terms = 20;
-    std::array<std::array<double, 2>, terms> table{};
-    double map_speed_squared = 0, last_speed = 0; ///< of the table, m²/s², m/s
+    alignas(16) std::array<std::array<double, 2>, terms> table{};
+    double map_gain = 0, map_speed_squared = 1; ///< x = gain v² / (v² + w²) - 1
+    double last_speed = 0;                      ///< m/s
 };
 
 /// @param top_speed greatest speed asked for, m/s.
