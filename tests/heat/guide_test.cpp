@@ -237,7 +237,9 @@ TEST_CASE("the guide stays whole on a thousand random cars") {
             REQUIRE(guide.force(v) >= 0);
             REQUIRE(guide.force(v) < 0.5);
         }
-        // No jump in steer, at zero or elsewhere, on every setup that is not exactly rigid.
+        if (s.kick == 0)
+            continue; // without any joints the least steer holds the rail: a step, as it should be
+        // No jump in steer, at zero or elsewhere.
         for (double steer : {0.0, s.steer, s.rear_toe}) {
             s.steer = steer;
             const double here = guide_force_at(s, 3);
