@@ -9,6 +9,10 @@ if(NOT CMAKE_BUILD_TYPE)
   set(CMAKE_BUILD_TYPE Release CACHE STRING "" FORCE)
 endif()
 
+# -O2 builds in two thirds of the time of -O3 and runs heats as fast; assertions stay on, since stopping beats a
+# silently wrong number.
+set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+
 # A precompiled header changes what ccache may assume; these two are what its manual asks for.
 find_program(CCACHE ccache)
 if(CCACHE AND NOT RAMPWRIGHT_COVERAGE)
