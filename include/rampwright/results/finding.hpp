@@ -22,6 +22,9 @@ struct Finding {
     std::string text; ///< English, from the one catalogue (src/results/finding_texts.cpp)
 };
 
+/// The catalogue's English for a code, `{name}` where a value goes; empty where it has none.
+std::string_view find_finding_text(std::string_view code);
+
 /// Makes a finding with its English text filled in from the catalogue, values put in their places.
 Finding make_finding(std::string code, Severity severity, std::string where, std::optional<Vec3> at,
                      std::vector<std::pair<std::string, double>> values);

@@ -1,0 +1,176 @@
+#include <rampwright/results/finding.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <charconv>
+#include <cmath>
+
+/// The one catalogue of what a finding says in English. `{name}` stands for the value of that name, rounded
+/// as suits the unit that ends its name; `{name*}` for the value whose name is that and a unit, with its
+/// unit.
+namespace rampwright {
+
+namespace {
+
+struct Text {
+    std::string_view code, text;
+};
+
+constexpr std::array texts{
+    // Geometry
+    Text{"wheel-touches-body",
+         "The wheel runs into the wood by {overlap_mm} mm: widen the gap or cut the body away there."},
+    Text{"wheel-meets-ballast",
+         "A weight is in the wheel's way by {overlap_mm} mm: move it, or it stops the wheel."},
+    Text{"ballast-near-wheel", "A weight passes the wheel with only {clearance_mm} mm to spare."},
+    Text{"body-on-track",
+         "The car's lowest point is {below_mm} mm below the running surface: it would drag."},
+    Text{"ballast-near-track", "This weight hangs {clearance_mm} mm above the track, below the wood: a joint "
+                               "in the lane may catch it."},
+    Text{"axle-misses-wood", "The axle's hole lies outside of the wood: nothing holds the axle."},
+    Text{"axle-barely-held", "Only {held_mm} mm of the axle is in the wood: a knock will bend or loosen it."},
+    Text{"axles-meet",
+         "The two axles of this pair run into each other by {overlap_mm} mm in the middle: shorten them."},
+    Text{"hole-too-small", "The hole is {tight_mm} mm narrower than the axle: the wood will split or the "
+                           "axle bend. Drill in steps, the piece clamped, eyes covered."},
+    Text{"axle-through-cut",
+         "The axle's hole passes through a cut for {open_mm} mm: the axle is not held there."},
+    Text{"axles-through-cut", "Both axles' holes pass through the same cut: a weight in it can be held by "
+                              "neither, and the wood between is weak."},
+    Text{"axle-through-ballast",
+         "The axle runs through this weight for {overlap_mm} mm: one of them has to move."},
+    Text{"ballast-near-axle", "Only {clearance_mm} mm between this weight and the axle."},
+    Text{"wheels-differ", "The touching wheels of this axle differ by {difference_mm} mm in diameter: the "
+                          "car leans and steers."},
+    // Ballast
+    Text{"ballast-outside-cut",
+         "This weight does not fit its cut: it is outside by {outside_mm} mm ({outside_mm3} mm³)."},
+    Text{"ballast-outside-body",
+         "This weight sticks out of the body by {outside_mm} mm ({outside_mm3} mm³)."},
+    Text{"ballast-in-wood",
+         "{overlap_mm3} mm³ of this weight is where wood is: cut the room for it, or move it into its cut."},
+    Text{"ballast-overlap", "Two weights take the same room: {overlap_mm3} mm³ of it."},
+    Text{"putty-overflows", "The putty is {excess_mm3} mm³ more than its cut holds ({capacity_mm3} mm³)."},
+    Text{"ballast-lost", "The cut that should hold this weight is not in the wood."},
+    Text{"wall-thin", "The wall left here is {wall_mm} mm: under {least_mm} mm pine breaks easily."},
+    Text{"cut-misses-wood", "This cut takes no wood away."},
+    // Standing
+    Text{"car-tips",
+         "The balance point lies {outside_mm} mm outside of the wheels that touch: the car tips over."},
+    Text{"tipping-margin-small",
+         "The balance point is only {margin_mm} mm inside the wheels' outline: a bump tips the car."},
+    Text{"wheel-in-the-air", "On four wheels this one carries nothing: it would hang in the air."},
+    Text{"loads-idealised", "Four wheels touch: how an axle's load is shared left and right depends on "
+                            "hairbreadths; shown is the share of equally stiff wheels."},
+    Text{"steer-from-raised-wheel",
+         "The car steers {steer_deg}° away from its raised wheel: then the wheel that stands still rubs on "
+         "the rail. Steer towards the raised wheel's side."},
+    // As built
+    Text{"as-built-heavier", "The car weighs {difference_g} g more than its parts add up to. If the wood "
+                             "alone is denser, it is {density_kg_m3} kg/m³ instead of {planned_kg_m3}; glue "
+                             "and paint that the plan leaves out weigh too."},
+    Text{"as-built-lighter", "The car weighs {difference_g} g less than its parts add up to. If the wood "
+                             "alone is lighter, it is {density_kg_m3} kg/m³ instead of {planned_kg_m3}."},
+    Text{"as-built-balance-ahead",
+         "The balance point found is {shift_mm} mm ahead of the computed one ({wood_mm} mm of it if the wood "
+         "makes up the difference in mass). The rest would be {ballast_g} g of weights sitting {ballast_mm} "
+         "mm further forward than drawn."},
+    Text{"as-built-balance-behind",
+         "The balance point found is {shift_mm} mm behind the computed one ({wood_mm} mm of it if the wood "
+         "makes up the difference in mass). The rest would be {ballast_g} g of weights sitting {ballast_mm} "
+         "mm further back than drawn."},
+    Text{"as-built-contradiction",
+         "Weighing says that the balance point is {by_load_mm} mm ahead of the rear axle, the balance edge "
+         "says {by_edge_mm}: they differ by {difference_mm} mm, or {difference_g} g on the front. The front "
+         "load counts: weigh it again with the car level."},
+    Text{"as-built-height",
+         "The centre of mass found is {found_mm} mm above the track, computed are {computed_mm} mm."},
+    // The heat and going straight
+    Text{"front-lifts", "The front wheels carry nothing at {at_mm} mm down the track: the nose lifts there, "
+                        "and the figures assume it does not."},
+    Text{"rear-lifts", "The rear wheels carry nothing at {at_mm} mm down the track: the tail lifts there, "
+                       "and the figures assume it does not."},
+    Text{"stops-short", "The car stops {reached_mm} mm down the track, before the finish line."},
+    Text{
+        "guidance-weak",
+        "Guidance margin {margin} with {front_load_g} g in front: below 1 the front is too light, or steered "
+        "too little, to hold the car against bumps."},
+    // Rules
+    Text{"rule-breach", "A rule of this race is broken: the limit is {limit*}, the car has {measured*}."},
+};
+
+/// Decimals by the unit that ends a name: what a builder can measure and a little more.
+int decimals_for(std::string_view name) {
+    const auto ends = [name](std::string_view suffix) { return name.ends_with(suffix); };
+    if (ends("_mm3") || ends("_mm2") || ends("_m3") || ends("_pct")) return 0;
+    if (ends("_deg") || ends("_g") || ends("_ms")) return 2;
+    if (ends("_mm") || ends("_oz")) return 1;
+    return 2;
+}
+
+std::string to_text(double value, int decimals) {
+    const double scale = std::pow(10.0, decimals);
+    const double rounded = std::round(value * scale) / scale + 0.0; // + 0.0: no "-0"
+    std::array<char, 64> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), rounded,
+                                   std::chars_format::fixed, decimals);
+    return end.ec == std::errc{} ? std::string(buffer.data(), end.ptr) : "?";
+}
+
+using Value = std::pair<std::string, double>;
+
+/// The value that a placeholder asks for, as text.
+std::string find_value(std::string_view name, const std::vector<Value>& values) {
+    const bool with_unit = name.ends_with('*');
+    if (with_unit) name.remove_suffix(1);
+    for (const auto& [key, value] : values) {
+        if (key == name) return to_text(value, decimals_for(key));
+        if (with_unit && key.starts_with(name) && key[name.size()] == '_')
+            return to_text(value, decimals_for(key)) + " " + key.substr(name.size() + 1);
+    }
+    return "?";
+}
+
+std::string fill(std::string_view text, const std::vector<Value>& values) {
+    std::string filled;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t open = text.find('{', at);
+        filled += text.substr(at, open - at);
+        if (open == std::string_view::npos) break;
+        const std::size_t close = text.find('}', open);
+        filled += find_value(text.substr(open + 1, close - open - 1), values);
+        at = close + 1;
+    }
+    return filled;
+}
+
+} // namespace
+
+std::string_view to_string(Severity severity) {
+    switch (severity) {
+    case Severity::note:
+        return "note";
+    case Severity::warning:
+        return "warning";
+    case Severity::breach:
+        return "breach";
+    }
+    return {};
+}
+
+std::string_view find_finding_text(std::string_view code) {
+    const auto found =
+        std::find_if(texts.begin(), texts.end(), [code](const Text& t) { return t.code == code; });
+    return found == texts.end() ? std::string_view{} : found->text;
+}
+
+Finding make_finding(std::string code, Severity severity, std::string where, std::optional<Vec3> at,
+                     std::vector<std::pair<std::string, double>> values) {
+    const std::string_view text = find_finding_text(code);
+    assert(!text.empty() && "a finding's code has a text in the catalogue");
+    std::string filled = text.empty() ? code : fill(text, values);
+    return {std::move(code), severity, std::move(where), at, std::move(values), std::move(filled)};
+}
+
+} // namespace rampwright
