@@ -18,12 +18,12 @@ enum class PartKind { body, finish, axle, wheel, ballast, holding };
 /// One thing that weighs something.
 struct Part {
     PartKind kind = PartKind::body;
-    std::string key;                ///< JSON pointer of what it comes from
-    std::string name;               ///< for tables: "wood", "axle rear left", the ballast's own name
-    std::optional<Corner> corner;   ///< axles and wheels
+    std::string key;              ///< JSON pointer of what it comes from
+    std::string name;             ///< for tables: "wood", "axle rear left", the ballast's own name
+    std::optional<Corner> corner; ///< axles and wheels
     MassProperties properties;
-    double mass_sigma = 0;          ///< kg
-    double place_sigma = 0;         ///< m, each axis
+    double mass_sigma = 0;  ///< kg
+    double place_sigma = 0; ///< m, each axis
 };
 
 /// A wheel as the loads, the losses and the heat need it.
@@ -42,17 +42,17 @@ struct Wheel {
 /// Everything about a car that does not depend on the track, measured once (about a millisecond: the
 /// wood's volume); drawn values are varied on it without measuring the wood again.
 struct CarModel {
-    std::size_t car = 0;            ///< its place in the project
-    std::string key;                ///< "/cars/N"
+    std::size_t car = 0; ///< its place in the project
+    std::string key;     ///< "/cars/N"
     std::vector<Part> parts;
-    std::array<Wheel, 4> wheels;    ///< by Corner
+    std::array<Wheel, 4> wheels; ///< by Corner
     double rear_x = 0, front_x = 0, rear_z = 0, front_z = 0;
-    Vec3 nose = Vec3::Zero();       ///< the body's most forward point, the lowest where several tie
+    Vec3 nose = Vec3::Zero(); ///< the body's most forward point, the lowest where several tie
     Vec3 low = Vec3::Zero(), high = Vec3::Zero(); ///< box around body and wheels
-    double ground_clearance = 0;    ///< least gap between body (or ballast) and the running surface
+    double ground_clearance = 0; ///< least gap between body (or ballast) and the running surface
     double wood_volume = 0, body_mass = 0;
-    double frontal_area = 0;        ///< from the front view, shadowed parts counted once, unless given
-    double drag_height = 0;         ///< above the running surface
+    double frontal_area = 0; ///< from the front view, shadowed parts counted once, unless given
+    double drag_height = 0;  ///< above the running surface
     Uncertain drag_coefficient;
     Model model;
     AsBuilt as_built;
@@ -70,30 +70,40 @@ MassProperties total(const CarModel& car);
 /// rear axle, along a level surface the touching wheels stand on; y left of the centre plane; z above it.
 struct CarOnWheels {
     double mass = 0;
-    Vec3 centre = Vec3::Zero();     ///< level frame
+    Vec3 centre = Vec3::Zero();                        ///< level frame
     Eigen::Matrix3d inertia = Eigen::Matrix3d::Zero(); ///< about the centre, whole car, wheels not turning
-    double wheelbase = 0;           ///< level
-    double rear_radius = 0, front_radius = 0; ///< of the touching wheels
-    Vec2 nose = Vec2::Zero();       ///< (x ahead of rear axle, z above surface), level frame
-    double air_area = 0;            ///< drag coefficient times frontal area, m²
+    double wheelbase = 0;                              ///< level
+    double rear_radius = 0, front_radius = 0;          ///< of the touching wheels
+    Vec2 nose = Vec2::Zero(); ///< (x ahead of rear axle, z above surface), level frame
+    double air_area = 0;      ///< drag coefficient times frontal area, m²
     double drag_height = 0;
-    std::array<Wheel, 4> wheels;    ///< centres in the level frame
+    std::array<Wheel, 4> wheels; ///< centres in the level frame
     Model model;
 };
 
 /// @throws Problem where no front or no rear wheel touches, or the axles are the wrong way round.
 CarOnWheels on_wheels(const CarModel& car);
 
+/// What keeps a standing car from rolling down: the start pin at its nose, or its rear wheels held fast.
+enum class Held { by_pin, by_rear_wheels };
+
 /// How the car stands on a slope, idealised (three wheels: statics; four: equal stiffness, least norm,
 /// a wheel whose load would be negative is in the air and left out).
 struct Standing {
-    std::array<std::optional<double>, 4> loads; ///< N, normal to the surface; none: raised or lifted
-    double front = 0, rear = 0;                 ///< N
-    bool tips = false;                          ///< the centre's drop point lies outside the wheels
-    double tipping_margin = 0;                  ///< m from that point to the nearest line between contacts; negative outside
-    bool idealised = false;                     ///< four wheels: the split left to right is a model
+    std::array<std::optional<double>, 4>
+        loads;                  ///< N, normal to the surface, by Corner; none: raised or lifted
+    double front = 0, rear = 0; ///< N, of the axles; one is negative where the car tips over the other
+    bool tips = false;          ///< the loads' resultant acts outside the wheels; `loads` are then those of
+                                ///< the edge it tips over, as if held from falling
+    double tipping_margin = 0;  ///< m from that point to the nearest line between contacts; negative outside
+    bool idealised = false;     ///< four wheels: the split left to right is a model
 };
-Standing stand(const CarOnWheels& car, double slope, double gravity);
+
+/// @param slope rad, negative where the nose points downhill.
+/// Held at height h the loads' resultant acts at x_g - (z_g - h) tan(slope), so with the nose downhill and
+/// the centre of mass above the pin the front carries more than on the level (moments about the rear
+/// contact).
+Standing stand(const CarOnWheels& car, double slope, double gravity, Held held = Held::by_pin);
 
 /// What as-built values say against the computed ones, in words and numbers.
 std::vector<Finding> reconcile_as_built(const CarModel& car);
