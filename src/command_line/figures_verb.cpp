@@ -21,10 +21,12 @@ Exit run(const Arguments& arguments, std::ostream& out, std::ostream&) {
             if (arguments.has("--draws") || arguments.has("--seed"))
                 figures = with_draws(std::move(figures),
                                      run_draws(project, {car}, draw_settings(arguments)).cars.front());
-            if (arguments.has("--json"))
+            if (arguments.has("--json")) {
                 json["cars"].push_back(to_json(figures));
-            else
-                table += (table.empty() ? "" : "\n") + to_table(figures, project.units);
+                continue;
+            }
+            if (!table.empty()) table += '\n';
+            table += to_table(figures, project.units);
         } catch (const Problem& problem) {
             throw problem.in_file(path);
         }
