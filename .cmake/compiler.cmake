@@ -24,7 +24,7 @@ target_compile_options(rampwright_settings INTERFACE -Wall -Wextra -Wpedantic -W
   -Wno-sign-conversion -Wno-missing-field-initializers -Wnon-virtual-dtor -Woverloaded-virtual -Werror)
 # GCC 12 reports false positives from inlined library code under these two at -O2 and above.
 target_compile_options(rampwright_settings INTERFACE $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized -Wno-array-bounds>)
-if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+if(RAMPWRIGHT_PCH AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
   target_compile_options(rampwright_settings INTERFACE -fpch-preprocess)
 endif()
 if(RAMPWRIGHT_SANITIZE)
