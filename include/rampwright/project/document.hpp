@@ -30,8 +30,8 @@ Document parse_document(std::string_view text);
 std::string to_text(const Document& document);
 
 /// Every value in SI units, ranges checked, defaults filled in and listed in `assumed`.
-/// @throws Problem (Exit::could_not for a value out of range or of the wrong type: `where` is its
-///         JSON pointer).
+/// @throws Problem (Exit::not_ours) for a value out of range or of the wrong type; `where` is its JSON
+///         pointer.
 Project read_project(const Document& document);
 
 /// Reads a file. @throws Problem naming the file; Exit::could_not where it cannot be opened.

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "project/node.hpp"
+
+namespace rampwright {
+
+// One function for each part of the file; each takes the part's own node and lists its defaults.
+
+Rules read_rules(const Node& rules);
+Scale read_scale(const Node& scale);
+TrackPlan read_track(const Node& track);
+AirState read_air(const Node& air);
+std::vector<ShelfPiece> read_shelf(const Node& shelf);
+Tools read_tools(const Node& tools);
+std::vector<Run> read_runs(const Node& runs, const std::vector<CarPlan>& cars);
+
+/// The project's own inputs; those it leaves out go by the track's quality. How well the axle holes hold
+/// a wheel straight depends on the car and is settled by `read_car_model`.
+Model read_model(const Node& model, Quality quality);
+Model read_car_model(const Node& model, const Model& project_model, Holes holes);
+
+CarPlan read_car(const Node& car, std::size_t index, const Model& project_model);
+BodyPlan read_body(const Node& body);
+AxlePlan read_axles(const Node& axles, const BodyPlan& body);
+std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles);
+std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<CutPlan>& cuts);
+
+/// What a shelf piece and a piece in a car have in common.
+struct PieceBody {
+    PieceShape shape = PieceShape::box;
+    std::vector<double> size;
+    std::string material;
+    double mass = 0;
+    bool mass_given = false;
+};
+PieceBody read_piece(const Node& piece);
+
+/// The names a table knows, for a message: "balsa", "basswood", ...
+template <class Row>
+std::string names_of(const std::vector<Row>& table) {
+    std::string list;
+    for (const Row& row : table)
+        list += (list.empty() ? "\"" : ", \"") + row.name + "\"";
+    return list;
+}
+
+} // namespace rampwright

@@ -1,0 +1,41 @@
+#include "project/read_parts.hpp"
+
+#include <rampwright/project/document.hpp>
+
+#include <algorithm>
+
+namespace rampwright {
+
+Project read_project(const Document& document) {
+    Project p;
+    const Node root(document.root, p.assumed);
+    p.title = root["title"].text();
+    p.notes = root["notes"].text();
+    p.units = root["units"].word<UnitSystem>(
+        {{"metric", UnitSystem::metric}, {"inch-ounce", UnitSystem::inch_ounce}}, UnitSystem::metric);
+    p.rules = read_rules(root["rules"]);
+    p.scale = read_scale(root["scale"]);
+    p.track = read_track(root["track"]);
+    p.air = read_air(root["air"]);
+    p.shelf = read_shelf(root["shelf"]);
+    p.tools = read_tools(root["tools"]);
+    p.model = read_model(root["model"], p.track.quality);
+    for (const Node& row : root["cars"].rows()) {
+        CarPlan car = read_car(row, p.cars.size(), p.model);
+        if (std::any_of(p.cars.begin(), p.cars.end(), [&](const CarPlan& c) { return c.id == car.id; }))
+            row["id"].refuse("two cars have the id \"" + car.id + "\"", "give each car an id of its own");
+        p.cars.push_back(std::move(car));
+    }
+    p.runs = read_runs(root["runs"], p.cars);
+    return p;
+}
+
+const CarPlan* find_car(const Project& project, std::string_view name_or_id) {
+    for (const CarPlan& car : project.cars)
+        if (car.name == name_or_id) return &car;
+    for (const CarPlan& car : project.cars)
+        if (car.id == name_or_id) return &car;
+    return nullptr;
+}
+
+} // namespace rampwright

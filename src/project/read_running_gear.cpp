@@ -1,0 +1,141 @@
+#include "project/number_text.hpp"
+#include "project/read_parts.hpp"
+
+#include <rampwright/core/constants.hpp>
+
+#include <algorithm>
+
+namespace rampwright {
+
+namespace {
+
+constexpr std::array<std::pair<std::string_view, Corner>, 4> corners{{{"rear-left", Corner::rear_left},
+                                                                      {"rear-right", Corner::rear_right},
+                                                                      {"front-left", Corner::front_left},
+                                                                      {"front-right", Corner::front_right}}};
+
+Vec2 read_ring(const Node& ring, double inner, double outer) {
+    const Limits radius = from_to(0, 100);
+    if (!ring.present())
+        return {ring.element(0).assume_si(inner, inner / millimetre / 20),
+                ring.element(1).assume_si(outer, outer / millimetre / 20)};
+    const Vec2 read = ring.point2(radius);
+    if (read.x() >= read.y())
+        ring.refuse("a ring whose inner radius is not below its outer one",
+                    "give [inner radius, outer radius]");
+    return read;
+}
+
+WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
+    WheelPlan w;
+    w.corner = corner;
+    w.mass = row["mass_g"].number(above(0, 100), usual_mass(2.6));
+    w.outer_diameter = row["outer_diameter_mm"].number(from_to(5, 200), usual_length(30.2));
+    const Node bore = row["bore_diameter_mm"];
+    w.bore_diameter = bore.number(above(0, 50), usual_length(2.6));
+    if (w.bore_diameter <= axles.shank_diameter)
+        bore.refuse("the bore is not wider than the axle's shank (" +
+                        plain_number(axles.shank_diameter / millimetre) + " mm)",
+                    "give a larger bore or a thinner shank: a wheel needs play to turn");
+    if (w.bore_diameter >= w.outer_diameter)
+        bore.refuse("the bore is wider than the wheel", "give a smaller bore or a larger wheel");
+    w.width = row["width_mm"].number(above(0, 100), usual_length(8));
+    w.gap_to_body = row["gap_to_body_mm"].number(from_to(0, 50), {0.8, 0.3});
+    w.spin_inertia = row["spin_inertia_g_mm2"].maybe_number(above(0, 1e6));
+    w.touches = row["touches"].flag(true);
+    // A wheel that touches is not raised, whatever is kept in the file for when it is lifted again.
+    const Node raised = row["raised_mm"];
+    w.raised = w.touches && !raised.present() ? 0 : raised.number(from_to(0, 50), {1.5, 0.3});
+    if (w.touches) w.raised = 0;
+    w.cant = row["cant_deg"].number(from_to(-20, 20), {0});
+    w.toe = row["toe_deg"].number(from_to(-20, 20), {0});
+    w.hub = row["hub"].word<Hub>({{"flat", Hub::flat}, {"stepped", Hub::stepped}, {"coned", Hub::coned}},
+                                 Hub::flat);
+    // From memory: a coned hub touches along a narrow ring around its bore, a flat one as wide as the
+    // head that it meets, and with its whole face the wood.
+    const double bore_radius = w.bore_diameter / 2;
+    const double narrow = bore_radius + 0.4 * millimetre;
+    const double head = std::max(axles.head_diameter / 2, narrow);
+    w.hub_ring =
+        read_ring(row["hub_ring_mm"], bore_radius, w.hub == Hub::coned ? std::min(narrow, head) : head);
+    w.body_ring = read_ring(row["body_ring_mm"], bore_radius,
+                            bore_radius * (w.hub == Hub::coned     ? 1.5
+                                           : w.hub == Hub::stepped ? 2.0
+                                                                   : 2.5));
+    w.runout = row["runout_mm"].number(from_to(0, 5), {0.05, 0.03});
+    return w;
+}
+
+void check_standing(const Node& wheels, const std::array<WheelPlan, 4>& read) {
+    for (const WheelPlan& wheel : read)
+        if (!wheel.touches && !is_front(wheel.corner))
+            wheels.refuse("the " + std::string(to_string(wheel.corner)) + " wheel does not touch",
+                          "a car stands on both rear wheels and one or two front wheels: let it touch");
+    if (std::none_of(read.begin(), read.end(),
+                     [](const WheelPlan& w) { return is_front(w.corner) && w.touches; }))
+        wheels.refuse("neither front wheel touches", "let one of them touch");
+}
+
+} // namespace
+
+std::string_view to_string(Corner corner) {
+    for (const auto& [name, value] : corners)
+        if (value == corner) return name;
+    return {};
+}
+
+AxlePlan read_axles(const Node& axles, const BodyPlan& body) {
+    AxlePlan a;
+    const double length = body.block.x() / millimetre;
+    const Limits along = from_to(-100, 1000), up = from_to(-100, 200);
+    a.rear_x = axles["rear_x_mm"].number(along, usual_length(22));
+    const Node front = axles["front_x_mm"];
+    a.front_x = front.number(along, usual_length(length - 45));
+    if (a.front_x - a.rear_x < 10 * millimetre)
+        front.refuse("the front axle is not at least 10 mm ahead of the rear axle",
+                     "x is measured forward from the tail; give a larger front_x_mm or a smaller rear_x_mm");
+    a.rear_z = axles["rear_z_mm"].number(up, usual_length(5));
+    a.front_z = axles["front_z_mm"].number(up, usual_length(5));
+    a.shank_diameter = axles["shank_diameter_mm"].number(above(0, 20), usual_length(2.2));
+    a.length = axles["length_mm"].number(above(0, 200), usual_length(28));
+    const Node head = axles["head_diameter_mm"];
+    a.head_diameter = head.number(above(0, 50), usual_length(4.5));
+    if (a.head_diameter <= a.shank_diameter)
+        head.refuse("the axle's head is not wider than its shank",
+                    "give a wider head: it is what keeps the wheel on");
+    a.mass_each = axles["mass_each_g"].number(above(0, 100), usual_mass(0.9));
+    a.holes = axles["holes"].word<Holes>(
+        {{"jig", Holes::jig}, {"press", Holes::press}, {"slots", Holes::slots}}, Holes::press);
+    const Node hole = axles["hole_diameter_mm"];
+    a.hole_diameter = hole.present() ? hole.number(above(0, 20)) : hole.assume_si(a.shank_diameter, 0.05);
+    return a;
+}
+
+std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles) {
+    std::array<WheelPlan, 4> read;
+    if (!wheels.present()) {
+        for (const Corner corner : all_corners) {
+            const auto i = static_cast<std::size_t>(corner);
+            read[i] = read_wheel(wheels.element(i), corner, axles);
+        }
+        return read;
+    }
+    std::array<bool, 4> seen{};
+    for (const Node& row : wheels.rows()) {
+        const Node place = row["corner"];
+        const Corner corner = place.word<Corner>(corners);
+        bool& there = seen[static_cast<std::size_t>(corner)];
+        if (there)
+            place.refuse("two wheels at " + std::string(to_string(corner)), "give each corner one wheel");
+        there = true;
+        read[static_cast<std::size_t>(corner)] = read_wheel(row, corner, axles);
+    }
+    for (const Corner corner : all_corners)
+        if (!seen[static_cast<std::size_t>(corner)])
+            wheels.refuse("no wheel at " + std::string(to_string(corner)),
+                          "give all four corners, or leave the list out for four usual wheels");
+    check_standing(wheels, read);
+    return read;
+}
+
+} // namespace rampwright

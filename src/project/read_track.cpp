@@ -1,0 +1,118 @@
+#include "project/number_text.hpp"
+#include "project/read_parts.hpp"
+
+#include <rampwright/core/constants.hpp>
+
+#include <cmath>
+
+namespace rampwright {
+
+namespace {
+
+TrackPiece read_track_piece(const Node& piece) {
+    enum class Kind { straight, arc };
+    if (piece["kind"].word<Kind>({{"straight", Kind::straight}, {"arc", Kind::arc}}) == Kind::straight)
+        return Straight{piece["length_mm"].number(above(0, 100000))};
+    Arc arc;
+    arc.radius = piece["radius_mm"].number(from_to(50, 1e6));
+    arc.turn = piece["turn_deg"].number(from_to(-90, 90));
+    if (arc.turn == 0)
+        piece["turn_deg"].refuse("an arc that does not turn",
+                                 "give the angle it turns by, or make it a straight");
+    arc.easing = piece["easing_mm"].number(from_to(0, 100000), {0});
+    // Each easing turns by half of what the full curvature would: both together turn by easing / radius.
+    const double longest = arc.radius * std::abs(arc.turn);
+    if (arc.easing > longest)
+        piece["easing_mm"].refuse("an easing longer than the arc can hold",
+                                  "give at most " + plain_number(std::floor(longest / millimetre)) +
+                                      " mm (radius times the angle it turns by)");
+    return arc;
+}
+
+/// Along the surface; an arc's two easings make it longer by one of them.
+double length_of(const TrackPiece& piece) {
+    if (const auto* straight = std::get_if<Straight>(&piece)) return straight->length;
+    const Arc& arc = std::get<Arc>(piece);
+    return arc.radius * std::abs(arc.turn) + arc.easing;
+}
+
+void read_shape(const Node& track, TrackPlan& plan) {
+    const Node pieces = track["pieces"];
+    const Node measured = track["measured_mm"];
+    if (pieces.present() && measured.present())
+        track.refuse("the track is given twice, by \"pieces\" and by \"measured_mm\"", "keep one of them");
+    if (!pieces.present() && !measured.present())
+        track.refuse("the track has no shape", "give \"pieces\" or \"measured_mm\"");
+    for (const Node& piece : pieces.rows())
+        plan.pieces.push_back(read_track_piece(piece));
+    if (pieces.present() && plan.pieces.empty())
+        pieces.refuse("the list of pieces is empty", "give at least one piece");
+    for (const Node& point : measured.rows()) {
+        const Vec2 at = point.point2(from_to(-1e6, 1e6));
+        if (!plan.measured.empty() && at.x() <= plan.measured.back().x())
+            point.refuse("a measured point that is not beyond the one before it",
+                         "list the points from the start to the finish, X growing");
+        plan.measured.push_back(at);
+    }
+    if (measured.present() && plan.measured.size() < 4)
+        measured.refuse(std::to_string(plan.measured.size()) + " measured points",
+                        "give at least 4, more where the track bends");
+}
+
+double total_length(const TrackPlan& plan) {
+    double length = 0;
+    for (const TrackPiece& piece : plan.pieces)
+        length += length_of(piece);
+    for (std::size_t i = 1; i < plan.measured.size(); ++i)
+        length += (plan.measured[i] - plan.measured[i - 1]).norm();
+    return length;
+}
+
+double read_first_slope(const Node& slope, const TrackPlan& plan) {
+    if (slope.present()) {
+        const double value = slope.number(from_to(-80, 80));
+        if (value > 0)
+            slope.refuse("a positive first slope: the track would start uphill",
+                         "slopes are negative downhill; give " + plain_number(-value / degree) +
+                             " with a minus");
+        return value;
+    }
+    // Usual tracks end level: what the pieces turn by is what the first one falls by.
+    double turn = 0;
+    for (const TrackPiece& piece : plan.pieces)
+        if (const auto* arc = std::get_if<Arc>(&piece)) turn += arc->turn;
+    return slope.assume_si(turn > 0 ? -turn : -25 * degree, 0.5);
+}
+
+} // namespace
+
+TrackPlan read_track(const Node& track) {
+    TrackPlan plan;
+    plan.title = track["title"].text();
+    plan.start_height = track["start_height_mm"].maybe_number(above(0, 20000));
+    read_shape(track, plan);
+    if (plan.measured.empty()) plan.first_slope = read_first_slope(track["first_slope_deg"], plan);
+
+    plan.start_line = track["start_line_mm"].number(from_to(0, 1e6), {0});
+    const Node finish = track["finish_line_mm"];
+    plan.finish_line =
+        finish.present() ? finish.number(above(0, 1e6)) : finish.assume_si(total_length(plan), 5);
+    if (plan.finish_line <= plan.start_line)
+        finish.refuse(
+            "the finish line is not beyond the start line",
+            "both are measured along the surface from the start-gate end; give a larger finish_line_mm");
+
+    if (const Node rail = track["rail"]; rail.present())
+        plan.rail = LaneRail{rail["width_mm"].number(above(0, 200), usual_length(41)),
+                             rail["height_mm"].number(above(0, 100), usual_length(6))};
+    else if (!rail.stated_null())
+        rail.assume("none");
+    plan.quality = track["quality"].word<Quality>(
+        {{"rough", Quality::rough}, {"fair", Quality::fair}, {"smooth", Quality::smooth}}, Quality::fair);
+    plan.gravity = track["gravity_m_s2"].number(from_to(9.5, 10.1), {standard_gravity, 0, Tag::definition});
+    plan.clock_offset.value = track["clock_offset_s"].number(from_to(-1, 1), {0, 0, Tag::fit});
+    plan.run_scatter = track["run_scatter_s"].number(from_to(0, 1), {0.003, 0.001, Tag::fit});
+    return plan;
+}
+
+} // namespace rampwright
