@@ -6,7 +6,9 @@
 #include <vector>
 
 /// Every change of a project. An edit is a named, pure function from a document to a document; the
-/// window's history, the command line and the tests all come through here.
+/// window's history, the command line and the tests all come through here. Arguments are SI; the file gets
+/// its own units, rounded to a millionth of the unit. Every edit throws Problem, and leaves the document as
+/// it is, where what it names is not there or the result would not read as a project.
 namespace rampwright {
 
 /// What an edit did: the new document, a name for the history ("Move ballast: tungsten cube") and the
@@ -50,13 +52,22 @@ Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, st
 
 Edit add_cut(const Document& document, std::size_t car, const Json& cut);
 Edit move_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& from, const Vec3& to);
+/// Pieces that lay in it stay where they are.
 Edit remove_cut(const Document& document, std::size_t car, std::size_t cut);
+/// The pieces in it follow.
+Edit rename_cut(const Document& document, std::size_t car, std::size_t cut, const std::string& name);
 
 Edit move_axle(const Document& document, std::size_t car, bool front, double x, double z);
 
 Edit duplicate_car(const Document& document, std::size_t car, const std::string& new_name);
+/// Its runs go with it.
 Edit remove_car(const Document& document, std::size_t car);
 Edit rename_car(const Document& document, std::size_t car, const std::string& name);
+
+Edit add_run(const Document& document, const Json& run);
+Edit remove_run(const Document& document, std::size_t run);
+Edit add_shelf_piece(const Document& document, const Json& piece);
+Edit remove_shelf_piece(const Document& document, std::size_t piece);
 
 Edit set_units(const Document& document, UnitSystem units);
 

@@ -1,0 +1,139 @@
+#include "project/edit_support.hpp"
+
+#include <rampwright/core/problem.hpp>
+
+namespace rampwright {
+
+namespace {
+
+const char* outline_key(bool plan) {
+    return plan ? "plan_mm" : "profile_mm";
+}
+std::string outline_name(bool plan) {
+    return plan ? "plan" : "profile";
+}
+
+std::string outline_place(std::size_t car, bool plan) {
+    return "/cars/" + std::to_string(car) + "/body/" + outline_key(plan);
+}
+
+/// The outline as a list of points; where the car leaves it to the block, its rectangle is written out.
+Json& outline_at(const Document& document, Json& root, std::size_t car, bool plan) {
+    Json& body = object_in(car_at(root, car), "body");
+    Json& outline = list_in(body, outline_key(plan));
+    if (outline.is_array() && outline.empty()) {
+        const BodyPlan read = read_project(document).cars.at(car).body;
+        for (const PlanPoint& point : plan ? read.plan : read.profile)
+            outline.push_back(file_point(point.at, outline_key(plan)));
+    }
+    return outline;
+}
+
+Json& point_at(Json& outline, std::size_t car, bool plan, std::size_t index) {
+    return element_of(outline, index, outline_place(car, plan), "point");
+}
+
+Json make_point(const Vec2& at, bool plan, bool smooth) {
+    Json point = file_point(at, outline_key(plan));
+    if (smooth) point.push_back("smooth");
+    return point;
+}
+
+bool is_smooth(const Json& point) {
+    return point.is_array() && point.size() == 3 && point[2] == "smooth";
+}
+
+Json& cut_at(Json& root, std::size_t car, std::size_t cut) {
+    return element_of(list_in(object_in(car_at(root, car), "body"), "cuts"), cut,
+                      "/cars/" + std::to_string(car) + "/body/cuts", "cut");
+}
+
+std::string name_of_cut(const Document& document, std::size_t car, std::size_t cut) {
+    Json root = document.root;
+    return text_in(cut_at(root, car, cut), "name", "cut " + std::to_string(cut + 1));
+}
+
+std::vector<Json*> pieces_in(Json& root, std::size_t car, const std::string& cut) {
+    std::vector<Json*> pieces;
+    Json& owner = car_at(root, car);
+    if (const auto ballast = owner.find("ballast"); ballast != owner.end() && ballast->is_array())
+        for (Json& piece : *ballast)
+            if (text_in(piece, "in", "") == cut) pieces.push_back(&piece);
+    return pieces;
+}
+
+} // namespace
+
+Edit move_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index,
+                        const Vec2& to) {
+    return make_edit(document, "Move " + outline_name(plan) + " point", [&](Json& root) {
+        Json& point = point_at(outline_at(document, root, car, plan), car, plan, index);
+        point = make_point(to, plan, is_smooth(point));
+    });
+}
+
+Edit insert_outline_point(const Document& document, std::size_t car, bool plan, std::size_t before,
+                          const Vec2& at, bool smooth) {
+    return make_edit(document, "Add " + outline_name(plan) + " point", [&](Json& root) {
+        Json& outline = outline_at(document, root, car, plan);
+        if (!outline.is_array() || before > outline.size()) point_at(outline, car, plan, before);
+        outline.insert(outline.begin() + static_cast<std::ptrdiff_t>(before), make_point(at, plan, smooth));
+    });
+}
+
+Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index) {
+    return make_edit(document, "Remove " + outline_name(plan) + " point", [&](Json& root) {
+        Json& outline = outline_at(document, root, car, plan);
+        point_at(outline, car, plan, index);
+        outline.erase(index);
+    });
+}
+
+Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index,
+                        bool smooth) {
+    const std::string kind = smooth ? " point smooth" : " point a corner";
+    return make_edit(document, "Make " + outline_name(plan) + kind, [&](Json& root) {
+        Json& point = point_at(outline_at(document, root, car, plan), car, plan, index);
+        if (is_smooth(point) == smooth) return;
+        if (smooth)
+            point = Json::array({point.at(0), point.at(1), "smooth"});
+        else
+            point.erase(2);
+    });
+}
+
+Edit add_cut(const Document& document, std::size_t car, const Json& cut) {
+    return make_edit(document, "Add cut: " + text_in(cut, "name", "cut"), [&](Json& root) {
+        list_in(object_in(car_at(root, car), "body"), "cuts").push_back(cut);
+    });
+}
+
+Edit move_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& from, const Vec3& to) {
+    return make_edit(document, "Move cut: " + name_of_cut(document, car, cut), [&](Json& root) {
+        Json& moved = cut_at(root, car, cut);
+        moved["from_mm"] = file_point(from, "from_mm");
+        moved["to_mm"] = file_point(to, "to_mm");
+    });
+}
+
+Edit remove_cut(const Document& document, std::size_t car, std::size_t cut) {
+    const std::string name = name_of_cut(document, car, cut);
+    return make_edit(document, "Remove cut: " + name, [&](Json& root) {
+        cut_at(root, car, cut);
+        car_at(root, car)["body"]["cuts"].erase(cut);
+        // Pieces that lay in it stay where they are; putty cannot, and reading says so.
+        for (Json* piece : pieces_in(root, car, name))
+            piece->erase("in");
+    });
+}
+
+Edit rename_cut(const Document& document, std::size_t car, std::size_t cut, const std::string& name) {
+    const std::string old_name = name_of_cut(document, car, cut);
+    return make_edit(document, "Rename cut: " + name, [&](Json& root) {
+        cut_at(root, car, cut)["name"] = name;
+        for (Json* piece : pieces_in(root, car, old_name))
+            (*piece)["in"] = name;
+    });
+}
+
+} // namespace rampwright
