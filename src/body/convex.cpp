@@ -1,5 +1,7 @@
 #include "body/convex.hpp"
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 #include <cmath>
 

@@ -2,6 +2,8 @@
 
 #include "body/adaptive.hpp"
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 
 namespace rampwright::body_detail {

@@ -3,6 +3,8 @@
 #include <rampwright/body/solid.hpp>
 #include <rampwright/core/problem.hpp>
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 #include <string>
 

@@ -5,6 +5,8 @@
 
 #include <rampwright/core/problem.hpp>
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 
 namespace rampwright::body_detail {

@@ -6,6 +6,8 @@
 #include <rampwright/car/car_model.hpp>
 #include <rampwright/car/front_view.hpp>
 
+#include <Eigen/Geometry>
+
 /// The pieces of build_car, each small enough to test: from what the project says to solids in their places.
 namespace rampwright {
 
