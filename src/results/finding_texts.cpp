@@ -22,7 +22,7 @@ constexpr std::array texts{
     Text{"wheel-touches-body",
          "The wheel runs into the wood by {overlap_mm} mm: widen the gap or cut the body away there."},
     Text{"wheel-meets-ballast",
-         "A weight is in the wheel's way by {overlap_mm} mm: move it, or it stops the wheel."},
+         "{overlap_mm3} mm³ of this weight is in a wheel's way: move it, or it stops the wheel."},
     Text{"ballast-near-wheel", "A weight passes the wheel with only {clearance_mm} mm to spare."},
     Text{"body-on-track",
          "The car's lowest point is {below_mm} mm below the running surface: it would drag."},
@@ -39,7 +39,7 @@ constexpr std::array texts{
     Text{"axles-through-cut", "Both axles' holes pass through the same cut: a weight in it can be held by "
                               "neither, and the wood between is weak."},
     Text{"axle-through-ballast",
-         "The axle runs through this weight for {overlap_mm} mm: one of them has to move."},
+         "An axle runs through this weight, {overlap_mm3} mm³ of it: one of them has to move."},
     Text{"ballast-near-axle", "Only {clearance_mm} mm between this weight and the axle."},
     Text{"wheels-differ", "The touching wheels of this axle differ by {difference_mm} mm in diameter: the "
                           "car leans and steers."},
@@ -54,7 +54,6 @@ constexpr std::array texts{
     Text{"putty-overflows", "The putty is {excess_mm3} mm³ more than its cut holds ({capacity_mm3} mm³)."},
     Text{"ballast-lost", "The cut that should hold this weight is not in the wood."},
     Text{"wall-thin", "The wall left here is {wall_mm} mm: under {least_mm} mm pine breaks easily."},
-    Text{"cut-misses-wood", "This cut takes no wood away."},
     // Standing
     Text{"car-tips",
          "The balance point lies {outside_mm} mm outside of the wheels that touch: the car tips over."},
@@ -80,6 +79,12 @@ constexpr std::array texts{
          "The balance point found is {shift_mm} mm behind the computed one ({wood_mm} mm of it if the wood "
          "makes up the difference in mass). The rest would be {ballast_g} g of weights sitting {ballast_mm} "
          "mm further back than drawn."},
+    Text{"as-built-balance-ahead-no-ballast",
+         "The balance point found is {shift_mm} mm ahead of the computed one ({wood_mm} mm of it if the wood "
+         "makes up the difference in mass)."},
+    Text{"as-built-balance-behind-no-ballast",
+         "The balance point found is {shift_mm} mm behind the computed one ({wood_mm} mm of it if the wood "
+         "makes up the difference in mass)."},
     Text{"as-built-contradiction",
          "Weighing says that the balance point is {by_load_mm} mm ahead of the rear axle, the balance edge "
          "says {by_edge_mm}: they differ by {difference_mm} mm, or {difference_g} g on the front. The front "
