@@ -153,11 +153,21 @@ Runner::Attempt Runner::attempt(const Course::Stretch& stretch, double from, dou
     const double first = 2 * nodes_[0].solve(w_).acceleration;
     for (std::size_t i = 0; i < rule_.stages; ++i)
         a.w[i] = std::max(w_ + first * (a.q[i] - place(from)), 0.0);
-    Collocation::Row rate{};
+    Collocation::Row rate{}, guide{}, guide_slope{}, guide_w{};
     double scale = 0;
     for (int iteration = 0; iteration < 40; ++iteration) {
         for (std::size_t i = 0; i < rule_.stages; ++i) {
-            a.state[i] = nodes_[i].solve(a.w[i]);
+            // The guide's force costs more than all the rest and changes little: after two looks its secant
+            // serves.
+            double force = guide[i] + guide_slope[i] * (a.w[i] - guide_w[i]);
+            if (iteration < 2) {
+                force = nodes_[i].guide_force(a.w[i]);
+                const double step = a.w[i] - guide_w[i];
+                guide_slope[i] = iteration == 1 && step != 0 ? (force - guide[i]) / step : 0;
+                guide[i] = force;
+                guide_w[i] = a.w[i];
+            }
+            a.state[i] = nodes_[i].solve(a.w[i], force);
             rate[i] = 2 * a.state[i].acceleration * a.dq[i];
         }
         double change = 0;
@@ -170,7 +180,7 @@ Runner::Attempt Runner::attempt(const Course::Stretch& stretch, double from, dou
             scale = std::max(scale, std::abs(w));
             a.w[i] = w;
         }
-        if (change <= 4e-15 * scale) break;
+        if (change <= 1e-13 * scale) break;
     }
     a.w_end = w_;
     for (std::size_t i = 0; i < rule_.stages; ++i)

@@ -59,9 +59,10 @@ std::vector<RuleResult> judge_rules(const Project& project, const CarModel& car,
         touching += wheel.touches ? 1 : 0;
     }
     judge.at_least("wheel_min_mass_g", Quantity::mass, rules.wheel_min_mass, lightest);
+    // So many wheels must touch, at least: more never break the rule.
     if (rules.wheels_touching)
         judge.decide("wheels_touching", Quantity::plain, *rules.wheels_touching, touching,
-                     -std::abs(*rules.wheels_touching - touching));
+                     touching - *rules.wheels_touching);
     const auto allowed = [&](const char* key) {
         const auto found = rules.allow.find(key);
         return found == rules.allow.end() || found->second;

@@ -7,6 +7,9 @@ namespace rampwright {
 
 namespace {
 
+/// Studies take many heats, and look at differences of microseconds and more.
+constexpr double study_tolerance = 2e-8;
+
 /// A bound no car exceeds: everything released goes into speed.
 double greatest_speed(const Track& track) {
     return std::sqrt(2 * track.gravity() * (std::abs(track.start_height()) + 0.05));
@@ -44,7 +47,8 @@ ReadyHeat make_ready(const HeatCase& heat_case, std::shared_ptr<const Track> tra
 
 std::optional<double> clock_time(const HeatCase& heat_case, std::shared_ptr<const Track> track) {
     const ReadyHeat ready = make_ready(heat_case, std::move(track));
-    const HeatResult result = run_heat(ready.course, ready.car, HeatDetail::time);
+    const HeatResult result =
+        run_heat(ready.course, ready.car, HeatDetail::time, {.tolerance = study_tolerance});
     if (!result.finished) return std::nullopt;
     return result.time + heat_case.track.clock_offset.value;
 }
