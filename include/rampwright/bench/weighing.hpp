@@ -1,0 +1,28 @@
+#pragma once
+
+#include <rampwright/bench/combine.hpp>
+
+namespace rampwright {
+
+/// Where the centre of mass lies, from weighing. Loads may be in any one unit (g as read); lengths in m.
+
+/// Ahead of the rear support, from two balances a distance apart: D front / (front + rear). Contributions in
+/// the order of the arguments.
+Combined balance_on_two_supports(const Measured& front, const Measured& rear, const Measured& distance);
+
+/// A car whose wheels turn freely, level and then with its front raised by a known angle: less of it bears on
+/// the front the higher its centre of mass lies.
+struct TiltWeighing {
+    Measured whole;        ///< load of the whole car
+    Measured level_front;  ///< load of the front axle, level
+    Measured tilted_front; ///< the same, front raised
+    Measured wheelbase;    ///< m
+    Measured tilt;         ///< rad, nose up, of the line through the wheels' centres
+    Measured radius;       ///< m, of the touching wheels, front and rear alike
+};
+
+/// Height of the centre of mass above the running surface: R + L (level - tilted) / (whole tan(tilt)), from
+/// moments about the rear wheels' centres. Contributions in the order of the fields.
+Combined height_from_tilt(const TiltWeighing& weighing);
+
+} // namespace rampwright
