@@ -301,13 +301,6 @@ Convex Convex::in_frame(const Vector3d& origin, double unit) const {
                       shape_);
 }
 
-bool Convex::contains(const Vector3d& point) const {
-    const auto s = section(point.x());
-    if (s.empty()) return false;
-    const auto reach = s.at(point.y());
-    return point.z() >= reach.low && point.z() <= reach.high;
-}
-
 Moments from_frame(const Moments& local, const Vector3d& origin, double unit) {
     const double cube = unit * unit * unit;
     Moments m;

@@ -55,7 +55,10 @@ public:
     bool boxy() const { return std::holds_alternative<Block>(shape_); }
     /// The same solid seen from `origin`, in units of `unit`.
     Convex in_frame(const Eigen::Vector3d& origin, double unit) const;
-    bool contains(const Eigen::Vector3d& point) const;
+    /// Its farthest point along a direction.
+    Eigen::Vector3d farthest(const Eigen::Vector3d& direction) const;
+    /// Its point nearest to another; that point itself where it lies inside.
+    Eigen::Vector3d nearest(const Eigen::Vector3d& point) const;
 
 private:
     std::variant<Block, Rod, Ball> shape_;

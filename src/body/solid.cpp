@@ -1,35 +1,16 @@
 #include "body/region.hpp"
 
 #include <rampwright/body/solid.hpp>
-#include <rampwright/core/problem.hpp>
 
 #include <Eigen/Geometry>
 
 #include <algorithm>
-#include <string>
 
 namespace rampwright {
 
 namespace {
 
 using namespace body_detail;
-using Eigen::Vector3d;
-
-void check_cut(const Cut& cut, size_t index) {
-    const auto refuse = [&](const char* wrong, const char* remedy) {
-        throw Problem(Exit::could_not, "cuts/" + std::to_string(index), wrong, remedy);
-    };
-    if (const auto* pocket = std::get_if<Pocket>(&cut)) {
-        if (!pocket->low.allFinite() || !pocket->high.allFinite())
-            refuse("the pocket's corners are not numbers", "give both corners as [x, y, z] in millimetres");
-    } else {
-        const auto& bore = std::get<Bore>(cut);
-        if (!bore.from.allFinite() || !bore.to.allFinite())
-            refuse("the bore's ends are not numbers", "give both ends as [x, y, z] in millimetres");
-        if (!(bore.diameter >= 0) || !std::isfinite(bore.diameter))
-            refuse("the bore's diameter is not a length of zero or more", "give its diameter in millimetres");
-    }
-}
 
 /// The part of a bore that opens the body at its start, and the rest, which lies in the wood as a whole: of
 /// the rest everything is known in closed form.
@@ -67,8 +48,6 @@ Moments alone(const Convex& cut, const Stock& stock) {
 } // namespace
 
 BodyMeasure measure(const BodyShape& shape) {
-    for (size_t i = 0; i < shape.cuts.size(); ++i)
-        check_cut(shape.cuts[i], i);
     const Stock stock(shape);
     BodyMeasure result;
     result.uncut = stock.moments();
@@ -90,8 +69,6 @@ BodyMeasure measure(const BodyShape& shape) {
 }
 
 std::vector<std::array<double, 2>> z_intervals(const BodyShape& shape, double x, double y) {
-    for (size_t i = 0; i < shape.cuts.size(); ++i)
-        check_cut(shape.cuts[i], i);
     const Stock stock(shape);
     std::vector<std::array<double, 2>> wood;
     std::vector<Rectangle> rectangles;

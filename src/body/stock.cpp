@@ -66,6 +66,22 @@ Outline require(const Outline& outline, const std::string& where) {
     return outline;
 }
 
+void check_cut(const Cut& cut, size_t index) {
+    const auto refuse = [&](const char* wrong, const char* remedy) {
+        throw Problem(Exit::could_not, "cuts/" + std::to_string(index), wrong, remedy);
+    };
+    if (const auto* pocket = std::get_if<Pocket>(&cut)) {
+        if (!pocket->low.allFinite() || !pocket->high.allFinite())
+            refuse("the pocket's corners are not numbers", "give both corners as [x, y, z] in millimetres");
+    } else {
+        const auto& bore = std::get<Bore>(cut);
+        if (!bore.from.allFinite() || !bore.to.allFinite())
+            refuse("the bore's ends are not numbers", "give both ends as [x, y, z] in millimetres");
+        if (!(bore.diameter >= 0) || !std::isfinite(bore.diameter))
+            refuse("the bore's diameter is not a length of zero or more", "give its diameter in millimetres");
+    }
+}
+
 } // namespace
 
 Section Rectangle::section(double y, double z, double unit) const {
@@ -95,6 +111,8 @@ Stock::Stock(const BodyShape& shape)
     : radius_(shape.edge_radius),
       profile_(require(shape.profile, "profile_mm"), "profile_mm"),
       plan_(require(shape.plan, "plan_mm"), "plan_mm") {
+    for (size_t i = 0; i < shape.cuts.size(); ++i)
+        check_cut(shape.cuts[i], i);
     if (!(radius_ >= 0) || !std::isfinite(radius_))
         throw Problem(Exit::could_not, "edge_radius_mm", "the edge radius is not a length of zero or more",
                       "give it in millimetres, or leave it out for sharp edges");

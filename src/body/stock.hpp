@@ -16,6 +16,7 @@ struct Rectangle {
 /// The uncut body: profile and plan in strips, and the edge rounding.
 class Stock {
 public:
+    /// Checks the whole shape, its cuts too: throws Problem as `measure` says.
     explicit Stock(const BodyShape& shape);
 
     const Strips& profile() const { return profile_; }
