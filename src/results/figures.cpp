@@ -80,6 +80,8 @@ void fill_findings(Figures& figures, const Project& project, const HeatCase& hea
         figures.findings.insert(figures.findings.end(), std::make_move_iterator(found.begin()),
                                 std::make_move_iterator(found.end()));
     };
+    take(check_fit(project, heat_case.car));
+    take(reconcile_as_built(heat_case.car));
     take(check_rules(project, heat_case.car, figures));
     const std::string& key = heat_case.car.key;
     if (!result.finished)
