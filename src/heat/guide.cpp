@@ -29,12 +29,12 @@ Guide without_table(const GuideSetup& s) {
     guide.rail = true;
     guide.steer = s.steer;
     guide.rear_toe = s.rear_toe;
-    const double force = s.side_force(s.steer);
+    const double net = s.steer - s.rear_toe;
+    const double force = s.side_force(net);
     const double moment = force * s.wheelbase;
     guide.margin = s.kick > 0 ? moment / s.kick : moment > 0 ? std::numeric_limits<double>::infinity() : 0;
-    guide.ride_probability =
-        below(s.steer - s.rear_toe - s.need, s.align) * below(guide.margin - 1, s.hold_width);
-    guide.ride_force = s.ride_share * s.rail_friction * std::abs(force) + force * std::sin(s.steer);
+    guide.ride_probability = below(net - s.need, s.align) * below(guide.margin - 1, s.hold_width);
+    guide.ride_force = s.ride_share * s.rail_friction * std::abs(force) + force * std::sin(net);
     return guide;
 }
 
@@ -98,7 +98,7 @@ GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_loa
     const double rear = mean_toe(Corner::rear_left, Corner::rear_right);
     const bool left_touches = car.wheels[static_cast<std::size_t>(Corner::front_left)].touches;
     const bool right_touches = car.wheels[static_cast<std::size_t>(Corner::front_right)].touches;
-    const bool to_left = left_touches == right_touches ? front >= 0 : right_touches;
+    const bool to_left = left_touches == right_touches ? front - rear >= 0 : right_touches;
     const double side = to_left ? 1 : -1;
 
     const auto value = [&](ModelName name) { return car.model[name].value; };

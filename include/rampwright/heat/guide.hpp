@@ -8,7 +8,7 @@ namespace rampwright {
 
 /// What the model of going straight reads (docs/model.md, "Going straight"). SI. `steer` and `rear_toe` are
 /// positive towards the rail that is ridden: towards the side of the raised front wheel, so that the touching
-/// wheel's inner face meets the rail; where no front wheel is raised, towards the side the front toe points.
+/// wheel's inner face meets the rail; where no front wheel is raised, towards the side the net steer points.
 struct GuideSetup {
     double steer = 0;          ///< rad, toe of the touching front wheel (the mean of a touching pair)
     double rear_toe = 0;       ///< rad, mean toe of the touching rear wheels
@@ -39,8 +39,21 @@ GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_loa
 inline constexpr double bounce_hold_speed = 0.1;
 
 /// The guide rail and the steer of the front wheel: a reduced model of going straight, which says how often
-/// the car holds the rail, not when. Its inputs are meant to be calibrated; docs/model.md tells where a
-/// planar simulation of a car between two rails agrees with it and where it does not.
+/// the car holds the rail, not when. Its inputs are meant to be calibrated.
+///
+/// Holding and riding go by the net steer, the front wheel's less the rear pair's mean: a car whose rear
+/// wheels point aside crabs along the rail, and the front wheel slips by the difference.
+///
+/// Where it fails (tests/steer/planar_car_test.cpp, a planar simulation of a car between two rails):
+/// - The rear wheels' faces are taken to stand clear of the rail. A rear pair that points towards the ridden
+/// rail
+///   by r settles L r nearer to it than the front wheel; with no more room there than in front it rubs, at
+///   several millinewtons.
+/// - A car with a light front wheel or little steer, a wide gap and speed can wag: each touch sends the front
+/// across
+///   harder than it came. That costs several times the bouncing force, a car believed to ride may not, and
+///   more steer than the model thinks best can cure it.
+/// - Waves of the rail itself are not in it.
 struct Guide {
     bool rail = false;           ///< without a rail every figure is zero
     double steer = 0;            ///< rad, as in GuideSetup
