@@ -1,0 +1,244 @@
+// What the canvas does with mouse and keys.
+#include "drawing/car_canvas.hpp"
+#include "drawing/snap.hpp"
+#include "text/figure_text.hpp"
+
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace rampwright::ui {
+namespace {
+
+constexpr double drag_threshold = 3; // px
+
+} // namespace
+
+void CarCanvas::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::MiddleButton) {
+        panning_from_ = event->position();
+        setCursor(Qt::ClosedHandCursor);
+        return;
+    }
+    if (event->button() != Qt::LeftButton || grab_) return;
+    if (const auto finding = finding_at(event->position())) {
+        select_finding(finding);
+        return;
+    }
+    select_finding({});
+    const auto view = map_.view_at(event->position());
+    if (!view) return;
+    const auto target = target_at(event->position());
+    last_view_ = *view;
+    select(target);
+    if (!target) return;
+    const QString stuck = why_stuck(session_.plan(), *target);
+    if (!stuck.isEmpty()) {
+        Q_EMIT hint(stuck);
+        return;
+    }
+    grab_ = Grab{*target,         *view, event->position(), anchor_of(session_.plan(), *target, *view),
+                 session_.plan(), false};
+    setCursor(Qt::ClosedHandCursor);
+}
+
+void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
+    if (panning_from_) {
+        pan_ += event->position() - *panning_from_;
+        panning_from_ = event->position();
+        refit();
+        update();
+    } else if (grab_) {
+        drag_to(event->position(), event->modifiers());
+    } else {
+        hover(event->position());
+    }
+}
+
+void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
+    if (!grab_->moving) {
+        if (QLineF(pixel, grab_->pressed_at).length() < drag_threshold) return;
+        grab_->moving = true;
+        session_.begin_gesture();
+        Q_EMIT hint(tr("Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back."));
+    }
+    const QPointF way =
+        map_.to_plane_point(grab_->view, pixel) - map_.to_plane_point(grab_->view, grab_->pressed_at);
+    const auto axes = axes_of(grab_->view);
+    std::array<double, 2> by{way.x(), way.y()};
+    if (modifiers & Qt::ShiftModifier) by[std::abs(by[0]) >= std::abs(by[1]) ? 1 : 0] = 0;
+    Vec3 at = grab_->start;
+    for (const std::size_t i : {0, 1}) {
+        const double to = grab_->start[axes[i]] + by[i];
+        at[axes[i]] = modifiers & Qt::ControlModifier
+                          ? to
+                          : snapped(grab_->start[axes[i]], to, snap_step(session_.project().units));
+    }
+    try {
+        session_.preview(move_target(session_.gesture_base(), grab_->plan, session_.car(), grab_->target,
+                                     grab_->view, at));
+    } catch (const Problem& problem) {
+        Q_EMIT hint(problem_text(problem));
+    }
+}
+
+void CarCanvas::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::MiddleButton) panning_from_.reset();
+    if (event->button() == Qt::LeftButton && grab_) {
+        const bool moved = grab_->moving;
+        grab_.reset();
+        if (moved) {
+            session_.finish_gesture();
+            Q_EMIT hint({});
+        }
+        refit();
+        update();
+    }
+    hover(event->position());
+}
+
+void CarCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    const auto view = map_.view_at(event->position());
+    if (event->button() != Qt::LeftButton || !view) return;
+    const auto target = target_at(event->position());
+    if (target && (target->kind == TargetKind::profile_point || target->kind == TargetKind::plan_point)) {
+        select(target);
+        toggle_smooth();
+        return;
+    }
+    if (!add_point(*view, event->position())) mousePressEvent(event);
+}
+
+void CarCanvas::contextMenuEvent(QContextMenuEvent* event) {
+    const QPointF pixel = event->pos();
+    const auto view = map_.view_at(pixel);
+    if (!view || grab_) return;
+    const auto target = target_at(pixel);
+    if (target) select(target);
+    QMenu menu(this);
+    if (target) {
+        const auto kind = target->kind;
+        if (kind == TargetKind::profile_point || kind == TargetKind::plan_point)
+            menu.addAction(tr("Corner or &Smooth"), this, &CarCanvas::toggle_smooth);
+        if (kind != TargetKind::axle) menu.addAction(tr("&Remove"), this, &CarCanvas::remove_selected);
+    } else if (reach_ == Reach::wood && *view != View::front) {
+        menu.addAction(tr("&Add a Point Here"), this, [this, pixel, view] {
+            if (!add_point(*view, pixel))
+                Q_EMIT hint(tr("Point at the outline itself to add a point to it."));
+        });
+    }
+    menu.addAction(tr("Zoom to &Fit"), this, &CarCanvas::zoom_to_fit);
+    menu.exec(event->globalPos());
+}
+
+void CarCanvas::hover(const QPointF& pixel) {
+    if (grab_ || panning_from_) return;
+    const auto target = target_at(pixel);
+    if (finding_at(pixel))
+        setCursor(Qt::PointingHandCursor);
+    else if (target)
+        setCursor(why_stuck(session_.plan(), *target).isEmpty() ? Qt::OpenHandCursor : Qt::ForbiddenCursor);
+    else
+        unsetCursor();
+    if (target == hovered_) return;
+    hovered_ = target;
+    Q_EMIT hint(target ? tr("%1: drag to move").arg(name_of(session_.plan(), *target)) : QString());
+    update();
+}
+
+void CarCanvas::leaveEvent(QEvent*) {
+    if (!hovered_ || grab_) return;
+    hovered_.reset();
+    Q_EMIT hint({});
+    update();
+}
+
+void CarCanvas::zoom_by(double factor, const QPointF& about) {
+    const double zoom = std::clamp(zoom_ * factor, 1.0, 12.0);
+    const QPointF middle = map_.paper().center();
+    pan_ += (about - middle - pan_) * (1 - zoom / zoom_);
+    zoom_ = zoom;
+    if (zoom_ == 1) pan_ = {};
+    refit();
+    update();
+}
+
+void CarCanvas::zoom_to_fit() {
+    zoom_ = 1;
+    pan_ = {};
+    refit();
+    update();
+}
+
+void CarCanvas::wheelEvent(QWheelEvent* event) {
+    if (grab_) return;
+    if (event->angleDelta().y() != 0) zoom_by(std::pow(1.0015, event->angleDelta().y()), event->position());
+    event->accept();
+}
+
+bool CarCanvas::nudge(QKeyEvent* event) {
+    if (!selected_ || grab_) return false;
+    int across = 0, up = 0;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        across = -1;
+        break;
+    case Qt::Key_Right:
+        across = 1;
+        break;
+    case Qt::Key_Up:
+        up = 1;
+        break;
+    case Qt::Key_Down:
+        up = -1;
+        break;
+    default:
+        return false;
+    }
+    const QString stuck = why_stuck(session_.plan(), *selected_);
+    if (!stuck.isEmpty()) {
+        Q_EMIT hint(stuck);
+        return true;
+    }
+    const auto axes = axes_of(last_view_);
+    double step = snap_step(session_.project().units);
+    if (event->modifiers() & Qt::ShiftModifier) step *= 10;
+    if (event->modifiers() & Qt::ControlModifier) step /= 5;
+    Vec3 at = anchor_of(session_.plan(), *selected_, last_view_);
+    at[axes[0]] += across * step;
+    at[axes[1]] += up * step;
+    attempt(
+        [&] {
+            return move_target(session_.document(), session_.plan(), session_.car(), *selected_, last_view_,
+                               at);
+        },
+        QStringLiteral("nudge %1 %2 %3 %4")
+            .arg(session_.car())
+            .arg(static_cast<int>(selected_->kind))
+            .arg(selected_->index)
+            .arg(selected_->corner));
+    return true;
+}
+
+void CarCanvas::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        if (grab_) {
+            grab_.reset();
+            session_.cancel_gesture();
+            unsetCursor();
+        } else {
+            select({});
+            select_finding({});
+        }
+        return;
+    }
+    if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return remove_selected();
+    if (!nudge(event)) QWidget::keyPressEvent(event);
+}
+
+} // namespace rampwright::ui

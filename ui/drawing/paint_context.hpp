@@ -1,0 +1,37 @@
+#pragma once
+
+#include "drawing/car_shape.hpp"
+#include "drawing/drawing_map.hpp"
+#include "drawing/target.hpp"
+
+#include <rampwright/results/figures.hpp>
+
+#include <optional>
+
+class QPainter;
+
+namespace rampwright::ui {
+
+/// All that one picture of the sheet needs; painters read it and keep nothing.
+struct PaintContext {
+    const DrawingMap& map;
+    const CarShape& shape;
+    const CarPlan& plan;
+    const Project& project;
+    const Figures* figures = nullptr; ///< none where the car cannot be computed
+    Reach reach = Reach::weight;      ///< what may be touched now, and so shows its handles
+    std::optional<Target> selected, hovered;
+    std::optional<View> dragged_in; ///< the view the selected thing is being dragged in
+    std::optional<std::size_t> selected_finding;
+};
+
+/// The paper, its rulers, its title block.
+void paint_sheet(QPainter& painter, const PaintContext& context);
+/// The car itself in one view.
+void paint_car(QPainter& painter, const PaintContext& context, View view);
+/// What can be taken hold of in one view, where the step in hand is about the wood or the wheels.
+void paint_handles(QPainter& painter, const PaintContext& context, View view);
+/// What is said about it: centre of mass, balance dimension, front load, findings.
+void paint_marks(QPainter& painter, const PaintContext& context);
+
+} // namespace rampwright::ui

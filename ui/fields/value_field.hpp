@@ -1,0 +1,44 @@
+#pragma once
+
+#include "session/session.hpp"
+
+#include <QLineEdit>
+
+#include <string>
+
+namespace rampwright::ui {
+
+/// A number of the project that can be typed in any unit, as a sum, or left empty for the default, which
+/// then stands in grey. Text that is no value stays and is marked; the project keeps the value it had.
+class ValueField : public QLineEdit {
+    Q_OBJECT
+
+public:
+    ValueField(Session& session, QWidget* parent = nullptr);
+
+    /// Shows the value at a JSON pointer. @param name what the history calls it: "mass of tungsten cube".
+    void bind(std::string pointer, const QString& name);
+    void unbind();
+    const std::string& pointer() const { return pointer_; }
+
+    /// Why the text is no value; empty where it is one.
+    const QString& fault() const { return fault_; }
+
+Q_SIGNALS:
+    void fault_changed(const QString& fault);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void refresh();
+    void commit();
+    void set_fault(const QString& fault);
+
+    Session& session_;
+    std::string pointer_;
+    QString name_, fault_;
+};
+
+} // namespace rampwright::ui

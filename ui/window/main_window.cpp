@@ -1,0 +1,366 @@
+#include "window/main_window.hpp"
+
+#include "drawing/car_canvas.hpp"
+#include "panels/answers_panel.hpp"
+#include "panels/energy_panel.hpp"
+#include "panels/findings_panel.hpp"
+#include "panels/load_slip.hpp"
+#include "panels/value_slip.hpp"
+#include "text/figure_text.hpp"
+
+#include <rampwright/core/version.hpp>
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QScopedValueRollback>
+#include <QScrollArea>
+#include <QSettings>
+#include <QSignalBlocker>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QTabBar>
+#include <QVBoxLayout>
+#include <QWhatsThis>
+
+namespace rampwright::ui {
+namespace {
+
+constexpr int right_column = 316;
+
+QString file_filter() {
+    return MainWindow::tr("Rampwright projects (*.ramp.json);;All files (*)");
+}
+
+} // namespace
+
+MainWindow::MainWindow(Session& session, bool keep_settings, QWidget* parent)
+    : QMainWindow(parent), session_(session), keep_settings_(keep_settings) {
+    setObjectName(QStringLiteral("workbench"));
+    build_middle();
+    build_menus();
+    connect(&session_, &Session::file_changed, this, &MainWindow::show_title);
+    connect(&session_, &Session::changed, this, &MainWindow::show_cars);
+    connect(&session_, &Session::car_chosen, this, &MainWindow::show_cars);
+    connect(&session_.history(), &QUndoStack::cleanChanged, this,
+            [this](bool clean) { setWindowModified(!clean); });
+    show_title();
+    show_cars();
+    show_step(Step::load);
+    resize(1360, 860);
+    if (keep_settings_) {
+        QSettings settings;
+        restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
+        slip_->setVisible(settings.value(QStringLiteral("window/slip"), true).toBool());
+        drawer_->setVisible(settings.value(QStringLiteral("window/drawer"), true).toBool());
+    }
+}
+
+void MainWindow::build_middle() {
+    auto* middle = new QWidget(this);
+    auto* rows = new QVBoxLayout(middle);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+
+    steps_ = new StepRuler(middle);
+    rows->addWidget(steps_);
+
+    cars_ = new QTabBar(middle);
+    cars_->setObjectName(QStringLiteral("cars"));
+    cars_->setAccessibleName(tr("Cars"));
+    cars_->setDrawBase(false);
+    cars_->setExpanding(false);
+    canvas_ = new CarCanvas(session_, middle);
+    drawer_ = new QWidget(middle);
+    auto* drawer_row = new QHBoxLayout(drawer_);
+    drawer_row->setContentsMargins(8, 0, 8, 8);
+    auto* energy = new EnergyPanel(session_, drawer_);
+    findings_ = new FindingsPanel(session_, drawer_);
+    drawer_row->addWidget(energy, 3);
+    drawer_row->addWidget(findings_, 2);
+    drawer_->setFixedHeight(std::max(158, energy->sizeHint().height() + 8));
+
+    auto* sheet = new QVBoxLayout;
+    sheet->setContentsMargins(0, 6, 0, 0);
+    sheet->setSpacing(0);
+    auto* tab_row = new QHBoxLayout;
+    tab_row->setContentsMargins(16, 0, 0, 0);
+    tab_row->addWidget(cars_);
+    tab_row->addStretch(1);
+    sheet->addLayout(tab_row);
+    sheet->addWidget(canvas_, 1);
+    sheet->addWidget(drawer_);
+
+    auto* answers = new AnswersPanel(session_, middle);
+    slip_ = new QFrame(middle);
+    slip_->setObjectName(QStringLiteral("slip"));
+    slip_->setAutoFillBackground(true);
+    slip_->setBackgroundRole(QPalette::Base);
+    static_cast<QFrame*>(slip_)->setFrameShape(QFrame::StyledPanel);
+    auto* slip_column = new QVBoxLayout(slip_);
+    slip_column->setContentsMargins(14, 10, 6, 8);
+    slip_title_ = new QLabel(slip_);
+    slip_title_->setWordWrap(true);
+    slips_ = new QStackedWidget(slip_);
+    slip_column->addWidget(slip_title_);
+    slip_column->addWidget(slips_, 1);
+
+    auto* right = new QVBoxLayout;
+    right->setContentsMargins(0, 8, 8, 8);
+    right->setSpacing(8);
+    right->addWidget(answers);
+    right->addWidget(slip_, 1);
+    right->addStretch(0);
+    answers->setFixedWidth(right_column);
+    slip_->setFixedWidth(right_column);
+
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(0);
+    columns->addLayout(sheet, 1);
+    columns->addLayout(right);
+    rows->addLayout(columns, 1);
+    setCentralWidget(middle);
+
+    const auto add = [this](Step step, const QString& name, const QString& why, QWidget* slip) {
+        auto* scroll = new QScrollArea(slips_);
+        scroll->setWidgetResizable(true);
+        scroll->setFrameShape(QFrame::NoFrame);
+        scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        scroll->setFocusPolicy(Qt::NoFocus);
+        scroll->setWidget(slip);
+        slip->setBackgroundRole(QPalette::Base);
+        slips_->addWidget(scroll);
+        slip_order_.push_back(step);
+        scroll->setProperty("why", why);
+        steps_->add(step, name, why);
+    };
+    load_slip_ = new LoadSlip(session_);
+    add(Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
+        new ValueSlip(session_, agree_fields()));
+    add(Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
+        new ValueSlip(session_, shape_fields()));
+    add(Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session_, roll_fields()));
+    add(Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
+        load_slip_);
+    add(Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session_, aim_fields()));
+    add(Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
+        new ValueSlip(session_, run_fields()));
+    connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
+    connect(cars_, &QTabBar::currentChanged, this, [this](int car) {
+        if (car >= 0) session_.choose_car(static_cast<std::size_t>(car));
+    });
+    connect(canvas_, &CarCanvas::selection_changed, load_slip_, [this](const std::optional<Target>& target) {
+        load_slip_->select(target && target->kind == TargetKind::piece ? std::optional(target->index)
+                                                                       : std::nullopt);
+    });
+    connect(load_slip_, &LoadSlip::selected, canvas_, [this](std::optional<std::size_t> piece) {
+        canvas_->select(piece ? std::optional(Target{TargetKind::piece, *piece, 0}) : std::nullopt);
+    });
+    connect(canvas_, &CarCanvas::finding_selected, findings_, &FindingsPanel::select);
+    connect(findings_, &FindingsPanel::selected, canvas_, &CarCanvas::select_finding);
+    connect(answers, &AnswersPanel::finding_chosen, canvas_,
+            [this](std::size_t finding) { canvas_->select_finding(finding); });
+    connect(canvas_, &CarCanvas::hint, this, [this](const QString& text) { statusBar()->showMessage(text); });
+    statusBar()->setSizeGripEnabled(false);
+}
+
+void MainWindow::build_menus() {
+    const auto add = [this](QMenu* menu, const QString& text, const QKeySequence& keys, auto slot) {
+        auto* action = menu->addAction(text);
+        action->setShortcut(keys);
+        connect(action, &QAction::triggered, this, slot);
+        return action;
+    };
+    // Some desktops leave a few standard keys unset: those are named outright.
+    QMenu* file = menuBar()->addMenu(tr("&File"));
+    add(file, tr("&Open…"), QKeySequence::Open, [this] { choose_file(); });
+    file->addSeparator();
+    add(file, tr("&Save"), QKeySequence::Save, [this] { save(); });
+    add(file, tr("Save &As…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { save_as(); });
+    file->addSeparator();
+    add(file, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
+
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = session_.history().createUndoAction(this, tr("&Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction* redo = session_.history().createRedoAction(this, tr("&Redo"));
+    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    edit->addAction(undo);
+    edit->addAction(redo);
+
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    const auto zoom = [this](double factor) { canvas_->zoom_by(factor, QRectF(canvas_->rect()).center()); };
+    add(view, tr("Zoom &In"), QKeySequence::ZoomIn, [zoom] { zoom(1.25); });
+    add(view, tr("Zoom &Out"), QKeySequence::ZoomOut, [zoom] { zoom(0.8); });
+    add(view, tr("Zoom to &Fit"), QKeySequence(Qt::CTRL | Qt::Key_0), [this] { canvas_->zoom_to_fit(); });
+    view->addSeparator();
+    const auto fold = [&](const QString& text, Qt::Key key, QWidget* what) {
+        QAction* action = add(view, text, QKeySequence(key), [what](bool on) { what->setVisible(on); });
+        action->setCheckable(true);
+        connect(view, &QMenu::aboutToShow, action, [action, what] { action->setChecked(what->isVisible()); });
+        action->setChecked(true);
+    };
+    fold(tr("&Slip of the Step"), Qt::Key_F8, slip_);
+    fold(tr("&Energy and Findings"), Qt::Key_F9, drawer_);
+    view->addSeparator();
+    auto* looks = new QActionGroup(this);
+    for (const auto& [text, appearance] :
+         {std::pair{tr("&Light"), Appearance::light}, {tr("&Dark"), Appearance::dark}}) {
+        QAction* action = add(view, text, {}, [this, a = appearance] { set_appearance(a); });
+        action->setCheckable(true);
+        action->setChecked(theme().appearance == appearance);
+        looks->addAction(action);
+    }
+
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    add(help, tr("What Is &This?"), QKeySequence(Qt::SHIFT | Qt::Key_F1),
+        [] { QWhatsThis::enterWhatsThisMode(); });
+    add(help, tr("&About Rampwright"), {}, [this] {
+        QMessageBox::about(
+            this, tr("About Rampwright"),
+            tr("<b>Rampwright %1</b><p>Build planning for unpowered gravity racers.<p>Free software under "
+               "the GNU General Public License, version 3 or later.")
+                .arg(QString::fromUtf8(version().data(), static_cast<qsizetype>(version().size()))));
+    });
+}
+
+void MainWindow::show_step(Step step) {
+    for (std::size_t i = 0; i < slip_order_.size(); ++i)
+        if (slip_order_[i] == step) {
+            slips_->setCurrentIndex(static_cast<int>(i));
+            slip_title_->setText(slips_->currentWidget()->property("why").toString());
+        }
+    steps_->choose(step);
+    switch (step) {
+    case Step::shape:
+        canvas_->set_reach(Reach::wood);
+        break;
+    case Step::roll:
+        canvas_->set_reach(Reach::wheels);
+        break;
+    case Step::load:
+        canvas_->set_reach(Reach::weight);
+        break;
+    default:
+        canvas_->set_reach(Reach::nothing);
+        break;
+    }
+}
+
+void MainWindow::show_title() {
+    const QString title = QString::fromStdString(session_.project().title);
+    const QString file = session_.has_file() ? QString::fromStdString(session_.path().filename().string())
+                                             : tr("not saved yet");
+    setWindowTitle(tr("%1 (%2)[*] – Rampwright").arg(title.isEmpty() ? tr("Project") : title, file));
+    setWindowModified(session_.has_unsaved_work());
+}
+
+void MainWindow::show_cars() {
+    const QSignalBlocker blocker(cars_);
+    const auto& cars = session_.project().cars;
+    while (cars_->count() > static_cast<int>(cars.size()))
+        cars_->removeTab(cars_->count() - 1);
+    for (std::size_t i = 0; i < cars.size(); ++i) {
+        const QString name = QString::fromStdString(cars[i].name);
+        if (static_cast<int>(i) == cars_->count())
+            cars_->addTab(name);
+        else if (cars_->tabText(static_cast<int>(i)) != name)
+            cars_->setTabText(static_cast<int>(i), name);
+    }
+    cars_->setCurrentIndex(static_cast<int>(session_.car()));
+}
+
+void MainWindow::set_appearance(Appearance appearance) {
+    apply_theme(appearance);
+    if (keep_settings_) QSettings().setValue(QStringLiteral("window/dark"), appearance == Appearance::dark);
+}
+
+void MainWindow::show_problem(const QString& title, const Problem& problem) {
+    QMessageBox box(QMessageBox::Warning, title, title, QMessageBox::Ok, this);
+    const QString file = QString::fromStdString(problem.file());
+    box.setInformativeText(file.isEmpty() ? problem_text(problem)
+                                          : tr("%1\n%2").arg(file, problem_text(problem)));
+    box.exec();
+}
+
+bool MainWindow::open(const std::filesystem::path& path) {
+    if (!may_leave()) return false;
+    try {
+        session_.open(path);
+        statusBar()->showMessage(tr("Opened %1").arg(QString::fromStdString(path.string())), 4000);
+        return true;
+    } catch (const Problem& problem) {
+        show_problem(tr("This project could not be opened"), problem);
+        return false;
+    }
+}
+
+void MainWindow::choose_file() {
+    const QString folder =
+        session_.has_file() ? QString::fromStdString(session_.path().parent_path().string()) : QString();
+    const QString name = QFileDialog::getOpenFileName(this, tr("Open a Project"), folder, file_filter());
+    if (!name.isEmpty()) open(name.toStdString());
+}
+
+bool MainWindow::write(const std::filesystem::path& path) {
+    try {
+        session_.save(path);
+        statusBar()->showMessage(tr("Saved %1").arg(QString::fromStdString(path.string())), 4000);
+        return true;
+    } catch (const Problem& problem) {
+        show_problem(tr("The project was not saved"), problem);
+        return false;
+    }
+}
+
+bool MainWindow::save() {
+    return session_.has_file() ? write(session_.path()) : save_as();
+}
+
+bool MainWindow::save_as() {
+    QFileDialog dialog(this, tr("Save the Project As"), {}, file_filter());
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(QStringLiteral("ramp.json"));
+    if (session_.has_file()) dialog.selectFile(QString::fromStdString(session_.path().string()));
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
+    return write(dialog.selectedFiles().constFirst().toStdString());
+}
+
+bool MainWindow::may_leave() {
+    if (!session_.has_unsaved_work()) return true;
+    QMessageBox box(QMessageBox::Question, tr("Unsaved changes"), tr("Save the changes to this project?"),
+                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+    box.setObjectName(QStringLiteral("unsaved"));
+    box.setInformativeText(tr("They are lost otherwise."));
+    box.setDefaultButton(QMessageBox::Save);
+    switch (box.exec()) {
+    case QMessageBox::Save:
+        return save();
+    case QMessageBox::Discard:
+        return true;
+    default:
+        return false;
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!may_leave()) {
+        event->ignore();
+        return;
+    }
+    if (keep_settings_) {
+        QSettings settings;
+        settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
+        settings.setValue(QStringLiteral("window/slip"), slip_->isVisible());
+        settings.setValue(QStringLiteral("window/drawer"), drawer_->isVisible());
+    }
+    event->accept();
+}
+
+} // namespace rampwright::ui

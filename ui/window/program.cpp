@@ -1,0 +1,106 @@
+#include "window/program.hpp"
+
+#include "window/main_window.hpp"
+
+#include <rampwright/core/version.hpp>
+
+#include <QApplication>
+#include <QFile>
+#include <QSettings>
+#include <QTimer>
+
+#include <iostream>
+
+namespace rampwright::ui {
+namespace {
+
+constexpr int settling_ms = 300;
+
+Document demo() {
+    QFile file(QStringLiteral(":/demo/harbour-hall.ramp.json"));
+    if (!file.open(QIODevice::ReadOnly))
+        throw Problem(Exit::could_not, "-", "the demo project is missing", "name a project file");
+    return parse_document(file.readAll().toStdString());
+}
+
+QSize read_size(const std::string& text) {
+    const auto parts = QString::fromStdString(text).split(QLatin1Char('x'));
+    bool width_ok = false, height_ok = false;
+    const QSize size =
+        parts.size() == 2 ? QSize(parts[0].toInt(&width_ok), parts[1].toInt(&height_ok)) : QSize();
+    if (!width_ok || !height_ok || size.width() < 100 || size.height() < 100 || size.width() > 10000 ||
+        size.height() > 10000)
+        throw Problem(Exit::wrong_call, "-", "\"" + text + "\" is no size", "give it as 1360x860");
+    return size;
+}
+
+} // namespace
+
+WindowCall read_window_call(std::span<const std::string> arguments) {
+    WindowCall call;
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        const std::string& word = arguments[i];
+        const auto value = [&]() -> const std::string& {
+            if (i + 1 == arguments.size())
+                throw Problem(Exit::wrong_call, "-", word + " needs a value", "see rampwright --help");
+            return arguments[++i];
+        };
+        if (word == "--grab") {
+            call.grab = QString::fromStdString(value());
+        } else if (word == "--size") {
+            call.size = read_size(value());
+        } else if (word == "--theme") {
+            const std::string& name = value();
+            if (name != "light" && name != "dark")
+                throw Problem(Exit::wrong_call, "-", "there is no theme \"" + name + "\"",
+                              "say light or dark");
+            call.appearance = name == "dark" ? Appearance::dark : Appearance::light;
+        } else if (word.starts_with("-") || call.project) {
+            throw Problem(Exit::wrong_call, "-", "\"" + word + "\" is not understood",
+                          "see rampwright --help");
+        } else {
+            call.project = word;
+        }
+    }
+    return call;
+}
+
+int run_window(const WindowCall& call, int& argc, char** argv) {
+    const bool has_screen = qEnvironmentVariableIsSet("DISPLAY") ||
+                            qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+                            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+    if (!has_screen) {
+        if (call.grab.isEmpty())
+            throw Problem(Exit::could_not, "-", "there is no display to open a window on",
+                          "start it from a desktop session, or use the verbs listed by rampwright --help");
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("rampwright"));
+    QApplication::setOrganizationName(QStringLiteral("rampwright"));
+    QApplication::setApplicationVersion(
+        QString::fromUtf8(version().data(), static_cast<qsizetype>(version().size())));
+    const bool keep_settings = call.grab.isEmpty();
+    const bool dark = keep_settings && QSettings().value(QStringLiteral("window/dark"), false).toBool();
+    apply_theme(call.appearance.value_or(dark ? Appearance::dark : Appearance::light));
+
+    Session session;
+    if (call.project)
+        session.open(*call.project);
+    else
+        session.start(demo());
+    MainWindow window(session, keep_settings);
+    if (call.size.isValid()) window.resize(call.size);
+    window.show();
+    if (!call.grab.isEmpty())
+        QTimer::singleShot(settling_ms, &window, [&] {
+            const bool saved = window.grab().save(call.grab);
+            if (!saved)
+                std::cerr << "rampwright: " << call.grab.toStdString()
+                          << ": -: the picture cannot be written; choose another file\n";
+            QApplication::exit(static_cast<int>(saved ? Exit::done : Exit::could_not));
+        });
+    return QApplication::exec();
+}
+
+} // namespace rampwright::ui
