@@ -1,0 +1,160 @@
+#include "support/bench.hpp"
+
+#include <QAbstractSpinBox>
+#include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSlider>
+#include <QTest>
+#include <QWheelEvent>
+#include <catch2/catch.hpp>
+
+using namespace rampwright;
+using namespace rampwright::ui;
+using namespace rampwright::ui::testing;
+
+namespace {
+
+void move_something(Workbench& bench) {
+    QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 0, View::side));
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left);
+    REQUIRE(bench.window->isWindowModified());
+}
+
+} // namespace
+
+TEST_CASE("Closing with unsaved work offers to save, to discard and to stay", "[habits]") {
+    Workbench bench;
+    move_something(bench);
+    with_dialog([&] { bench.window->close(); },
+                [&](QDialog& dialog) {
+                    auto& box = dynamic_cast<QMessageBox&>(dialog);
+                    CHECK(box.button(QMessageBox::Save));
+                    CHECK(box.button(QMessageBox::Discard));
+                    REQUIRE(box.button(QMessageBox::Cancel));
+                    QTest::mouseClick(box.button(QMessageBox::Cancel), Qt::LeftButton);
+                });
+    CHECK(bench.window->isVisible());
+    with_dialog([&] { bench.window->close(); },
+                [&](QDialog& dialog) {
+                    QTest::mouseClick(dynamic_cast<QMessageBox&>(dialog).button(QMessageBox::Discard),
+                                      Qt::LeftButton);
+                });
+    CHECK_FALSE(bench.window->isVisible());
+}
+
+TEST_CASE("Closing after undoing back to the saved state asks nothing", "[habits]") {
+    Workbench bench;
+    move_something(bench);
+    QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK_FALSE(bench.window->isWindowModified());
+    bench.window->close();
+    CHECK_FALSE(bench.window->isVisible());
+    CHECK(QApplication::activeModalWidget() == nullptr);
+}
+
+TEST_CASE("Save from the closing question writes the file", "[habits]") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("race.ramp.json"));
+    REQUIRE(QFile::copy(QString::fromStdString(demo_path), path));
+    QFile(path).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
+    Workbench bench(path.toStdString());
+    move_something(bench);
+    const Vec3 at = bench.session.plan().ballast.at(0).at;
+    with_dialog([&] { bench.window->close(); },
+                [&](QDialog& dialog) {
+                    QTest::mouseClick(dynamic_cast<QMessageBox&>(dialog).button(QMessageBox::Save),
+                                      Qt::LeftButton);
+                });
+    CHECK_FALSE(bench.window->isVisible());
+    CHECK(read_project(load_document(path.toStdString())).cars.at(0).ballast.at(0).at == at);
+}
+
+TEST_CASE("A file that cannot be opened is said, and the present project stays", "[habits]") {
+    Workbench bench;
+    const Document before = bench.session.document();
+    QString said;
+    with_dialog([&] { CHECK_FALSE(bench.window->open("/nowhere/at/all.ramp.json")); },
+                [&](QDialog& dialog) {
+                    said = dynamic_cast<QMessageBox&>(dialog).informativeText();
+                    dialog.accept();
+                });
+    CHECK(said.contains(QStringLiteral("/nowhere/at/all.ramp.json")));
+    CHECK(bench.session.document() == before);
+}
+
+TEST_CASE("A save that fails says so and keeps the work unsaved", "[habits]") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("race.ramp.json"));
+    REQUIRE(QFile::copy(QString::fromStdString(demo_path), path));
+    Workbench bench(path.toStdString());
+    move_something(bench);
+    folder.remove();
+    with_dialog([&] { CHECK_FALSE(bench.window->save()); }, [](QDialog& dialog) { dialog.accept(); });
+    CHECK(bench.window->isWindowModified());
+}
+
+TEST_CASE("Removing a piece asks nothing and one undo brings it back", "[habits]") {
+    Workbench bench;
+    const Document before = bench.session.document();
+    const std::size_t count = bench.session.plan().ballast.size();
+    QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 0, View::side));
+    QTest::mouseClick(&bench.find<QPushButton>(QStringLiteral("ballast.remove")), Qt::LeftButton);
+    CHECK(QApplication::activeModalWidget() == nullptr);
+    CHECK(bench.session.plan().ballast.size() == count - 1);
+    QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(bench.session.document() == before);
+}
+
+TEST_CASE("The wheel over a field that is not in use changes nothing", "[habits]") {
+    Workbench bench;
+    const Document before = bench.session.document();
+    int fields = 0;
+    for (QWidget* widget : bench.window->findChildren<QWidget*>()) {
+        if (!qobject_cast<QLineEdit*>(widget) && !qobject_cast<QAbstractSpinBox*>(widget) &&
+            !qobject_cast<QComboBox*>(widget) && !qobject_cast<QSlider*>(widget))
+            continue;
+        ++fields;
+        const QPointF middle = QRectF(widget->rect()).center();
+        QWheelEvent wheel(middle, widget->mapToGlobal(middle), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                          Qt::NoScrollPhase, false);
+        QApplication::sendEvent(widget, &wheel);
+    }
+    CHECK(fields > 20);
+    CHECK(bench.session.document() == before);
+}
+
+TEST_CASE("The ballast list has a row for every drawn piece, and choosing goes both ways", "[habits]") {
+    Workbench bench;
+    for (std::size_t car = 0; car < bench.session.project().cars.size(); ++car) {
+        bench.session.choose_car(car);
+        auto& list = bench.find<QListWidget>(QStringLiteral("ballast.list"));
+        CHECK(static_cast<std::size_t>(list.count()) == bench.session.plan().ballast.size());
+        CHECK(static_cast<std::size_t>(list.count()) == bench.drawing().shape().ballast.size());
+    }
+    bench.session.choose_car(0);
+    auto& list = bench.find<QListWidget>(QStringLiteral("ballast.list"));
+    QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 1, View::side));
+    CHECK(list.currentRow() == 1);
+    list.setCurrentRow(0);
+    CHECK(bench.drawing().selected() == Target{TargetKind::piece, 0, 0});
+}
+
+TEST_CASE("Every standard shortcut is bound once", "[habits]") {
+    Workbench bench;
+    std::map<QString, int> bound;
+    for (const QAction* action : bench.window->findChildren<QAction*>())
+        for (const QKeySequence& keys : action->shortcuts())
+            if (!keys.isEmpty()) ++bound[keys.toString()];
+    for (const auto& [keys, count] : bound) {
+        INFO(keys.toStdString());
+        CHECK(count == 1);
+    }
+    for (const char* usual : {"Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Q"}) {
+        INFO(usual);
+        CHECK(bound.count(QLatin1String(usual)) == 1);
+    }
+}

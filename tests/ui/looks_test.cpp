@@ -1,0 +1,180 @@
+#include "look/theme.hpp"
+#include "support/bench.hpp"
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QApplication>
+#include <QLabel>
+#include <QListWidget>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+using namespace rampwright;
+using namespace rampwright::ui;
+using namespace rampwright::ui::testing;
+
+namespace {
+
+std::string describe(const QWidget& widget) {
+    return std::string(widget.metaObject()->className()) + " \"" + widget.objectName().toStdString() + "\"";
+}
+
+/// Visible text that its place cuts off.
+std::vector<std::string> clipped(QWidget& window) {
+    std::vector<std::string> found;
+    for (auto* label : window.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty()) continue;
+        const bool fits = label->wordWrap() ? label->heightForWidth(label->width()) <= label->height() + 1
+                                            : label->sizeHint().width() <= label->width() &&
+                                                  label->sizeHint().height() <= label->height() + 1;
+        if (!fits) found.push_back(describe(*label) + ": " + label->text().toStdString());
+    }
+    for (auto* button : window.findChildren<QAbstractButton*>())
+        if (button->isVisible() && !button->text().isEmpty() && button->sizeHint().width() > button->width())
+            found.push_back(describe(*button) + ": " + button->text().toStdString());
+    return found;
+}
+
+/// Interactive parts without a name in the tree that screen readers walk. The toolkit's own inner parts
+/// (scroll bars, the viewport of a list, the menu bar's extension) are left out by their class.
+void find_unnamed(QAccessibleInterface* part, std::vector<std::string>& unnamed, int depth = 0) {
+    if (!part || !part->isValid() || depth > 40) return;
+    switch (part->role()) {
+    case QAccessible::Button:
+    case QAccessible::CheckBox:
+    case QAccessible::RadioButton:
+    case QAccessible::EditableText:
+    case QAccessible::ComboBox:
+    case QAccessible::SpinBox:
+    case QAccessible::Slider:
+    case QAccessible::List:
+    case QAccessible::Table:
+    case QAccessible::Tree:
+    case QAccessible::ListItem:
+    case QAccessible::PageTab:
+    case QAccessible::MenuItem: {
+        const QObject* object = part->object();
+        const bool inner = object && object->objectName().startsWith(QStringLiteral("qt_"));
+        const bool tab_scroller = object && object->parent() && qobject_cast<QTabBar*>(object->parent());
+        if (part->text(QAccessible::Name).isEmpty() && !inner && !tab_scroller && !part->state().invisible)
+            unnamed.push_back(object ? std::string(object->metaObject()->className()) + " " +
+                                           object->objectName().toStdString()
+                                     : "item");
+        break;
+    }
+    default:
+        break;
+    }
+    for (int i = 0; i < part->childCount(); ++i)
+        find_unnamed(part->child(i), unnamed, depth + 1);
+}
+
+} // namespace
+
+TEST_CASE("Words reach 4.5 : 1 and marks 3 : 1 in both themes", "[looks]") {
+    // WCAG 2.1, success criteria 1.4.3 and 1.4.11 (AA).
+    for (const Appearance appearance : {Appearance::light, Appearance::dark}) {
+        const Theme t = make_theme(appearance);
+        INFO((appearance == Appearance::dark ? "dark" : "light"));
+        CHECK(contrast(t.ink, t.paper) >= 4.5);
+        CHECK(contrast(t.ink, t.bench) >= 4.5);
+        CHECK(contrast(t.faint_ink, t.paper) >= 4.5);
+        CHECK(contrast(t.faint_ink, t.bench) >= 4.5);
+        CHECK(contrast(t.accent, t.paper) >= 4.5);
+        CHECK(contrast(t.ink, t.wood) >= 4.5);
+        for (const QColor& mark : {t.wood_ink, t.metal_ink, t.wheel_ink, t.good, t.caution, t.breach})
+            CHECK(contrast(mark, t.paper) >= 3);
+        CHECK(contrast(t.wood_ink, t.wood) >= 3);
+        CHECK(contrast(t.metal_ink, t.metal) >=
+              1.5); // an outline of a filled shape whose fill differs from the wood
+        const auto pair = [&](QPalette::ColorRole text, QPalette::ColorRole ground) {
+            return contrast(t.palette.color(QPalette::Active, text),
+                            t.palette.color(QPalette::Active, ground));
+        };
+        CHECK(pair(QPalette::WindowText, QPalette::Window) >= 4.5);
+        CHECK(pair(QPalette::Text, QPalette::Base) >= 4.5);
+        CHECK(pair(QPalette::Text, QPalette::AlternateBase) >= 4.5);
+        CHECK(pair(QPalette::ButtonText, QPalette::Button) >= 4.5);
+        CHECK(pair(QPalette::HighlightedText, QPalette::Highlight) >= 4.5);
+        CHECK(pair(QPalette::ToolTipText, QPalette::ToolTipBase) >= 4.5);
+        CHECK(pair(QPalette::PlaceholderText, QPalette::Base) >= 4.5);
+        CHECK(pair(QPalette::Link, QPalette::Base) >= 4.5);
+    }
+}
+
+TEST_CASE("Contrast is WCAG's: black on white is 21 : 1", "[looks]") {
+    CHECK(contrast(Qt::black, Qt::white) == Approx(21));
+    // The grey that WCAG's own documents use as the borderline case for 4.5 : 1 on white.
+    CHECK(contrast(QColor(0x767676), Qt::white) == Approx(4.54).margin(0.005));
+}
+
+TEST_CASE("No text is cut off, at the usual and at the smallest size", "[looks][layout]") {
+    for (const QSize size : {QSize(1360, 860), QSize(1280, 700)}) {
+        Workbench bench(demo_path, size);
+        for (std::size_t car = 0; car < bench.session.project().cars.size(); ++car) {
+            bench.session.choose_car(car);
+            for (auto* step : bench.window->findChildren<StepButton*>()) {
+                QTest::mouseClick(step, Qt::LeftButton);
+                QApplication::processEvents();
+                const auto found = clipped(*bench.window);
+                for (const auto& each : found)
+                    UNSCOPED_INFO(each);
+                INFO(size.width() << " " << step->text().toStdString());
+                CHECK(found.empty());
+            }
+        }
+    }
+}
+
+TEST_CASE("The window fits a small laptop", "[looks][layout]") {
+    Workbench bench(demo_path, QSize(1280, 700));
+    CHECK(bench.window->minimumSizeHint().width() <= 1280);
+    CHECK(bench.window->minimumSizeHint().height() <= 700);
+    CHECK(bench.window->size() == QSize(1280, 700));
+    const auto& map = bench.drawing().map();
+    const CarExtent extent = bench.drawing().shape().extent();
+    for (const View view : all_views) {
+        CHECK(map.paper().contains(map.to_pixel(view, extent.low)));
+        CHECK(map.paper().contains(map.to_pixel(view, extent.high)));
+    }
+}
+
+TEST_CASE("Every control has a name for those who cannot see it", "[looks]") {
+    Workbench bench;
+    QAccessible::setActive(true);
+    std::vector<std::string> unnamed;
+    for (auto* step : bench.window->findChildren<StepButton*>()) {
+        QTest::mouseClick(step, Qt::LeftButton);
+        find_unnamed(QAccessible::queryAccessibleInterface(bench.window.get()), unnamed);
+    }
+    for (const auto& each : unnamed)
+        UNSCOPED_INFO(each);
+    CHECK(unnamed.empty());
+    CHECK_FALSE(bench.drawing().accessibleName().isEmpty());
+}
+
+TEST_CASE("Dark and light change the drawing's paper too", "[looks]") {
+    Workbench bench;
+    const auto paper = [&] {
+        return bench.drawing().grab().toImage().pixelColor(bench.drawing().width() - 14,
+                                                           bench.drawing().height() - 14);
+    };
+    apply_theme(Appearance::dark);
+    QApplication::processEvents();
+    CHECK(paper() == make_theme(Appearance::dark).paper);
+    apply_theme(Appearance::light);
+    QApplication::processEvents();
+    CHECK(paper() == make_theme(Appearance::light).paper);
+}
+
+TEST_CASE("Findings carry a word beside their colour", "[looks]") {
+    Workbench bench;
+    for (std::size_t car = 0; car < bench.session.project().cars.size(); ++car) {
+        bench.session.choose_car(car);
+        auto& list = bench.find<QListWidget>(QStringLiteral("findings.list"));
+        REQUIRE(bench.session.figures());
+        CHECK(static_cast<std::size_t>(list.count()) == bench.session.figures()->findings.size());
+        for (int i = 0; i < list.count(); ++i)
+            CHECK(list.item(i)->text().section(QLatin1Char(':'), 0, 0).size() >= 4);
+    }
+}

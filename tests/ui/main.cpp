@@ -1,0 +1,15 @@
+#define CATCH_CONFIG_RUNNER
+#include "look/theme.hpp"
+
+#include <QApplication>
+#include <QStandardPaths>
+#include <catch2/catch.hpp>
+
+int main(int argc, char** argv) {
+    // Tests are listed at build time too, where there is no display.
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    QStandardPaths::setTestModeEnabled(true);
+    QApplication application(argc, argv);
+    rampwright::ui::apply_theme(rampwright::ui::Appearance::light);
+    return Catch::Session().run(argc, argv);
+}

@@ -1,0 +1,79 @@
+#include "support/bench.hpp"
+
+#include <rampwright/units/entry.hpp>
+
+#include <QApplication>
+#include <QDialog>
+#include <QLabel>
+#include <QTabBar>
+#include <QTest>
+#include <QTimer>
+
+#include <stdexcept>
+
+namespace rampwright::ui::testing {
+
+Workbench::Workbench(const std::string& path, QSize size) {
+    session.open(path);
+    window = std::make_unique<MainWindow>(session, false);
+    window->resize(size);
+    window->show();
+    if (!QTest::qWaitForWindowExposed(window.get())) throw std::runtime_error("the window was not shown");
+}
+
+QString Workbench::text(const char* object_name) const {
+    return find<QLabel>(QLatin1String(object_name)).text();
+}
+
+void Workbench::choose_car(const std::string& name) {
+    auto& tabs = find<QTabBar>(QStringLiteral("cars"));
+    for (int i = 0; i < tabs.count(); ++i)
+        if (tabs.tabText(i).toStdString() == name) {
+            QTest::mouseClick(&tabs, Qt::LeftButton, {}, tabs.tabRect(i).center());
+            return;
+        }
+    throw std::runtime_error("no car " + name);
+}
+
+QPoint pixel_of_piece(Workbench& bench, std::size_t piece, View view) {
+    return bench.drawing().map().to_pixel(view, bench.session.plan().ballast.at(piece).at).toPoint();
+}
+
+void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys,
+          const std::function<void()>& before_release) {
+    constexpr int steps = 6;
+    QTest::mousePress(&widget, Qt::LeftButton, keys, from);
+    for (int i = 1; i <= steps; ++i) {
+        const QPoint at = from + (to - from) * i / steps;
+        QMouseEvent move(QEvent::MouseMove, at, widget.mapToGlobal(at), Qt::NoButton, Qt::LeftButton, keys);
+        QApplication::sendEvent(&widget, &move);
+        QApplication::processEvents();
+    }
+    if (before_release) before_release();
+    QTest::mouseRelease(&widget, Qt::LeftButton, keys, to);
+}
+
+void with_dialog(const std::function<void()>& action, const std::function<void(QDialog&)>& answer) {
+    bool answered = false;
+    QTimer timer;
+    timer.setInterval(20);
+    QObject::connect(&timer, &QTimer::timeout, [&] {
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        if (!dialog) return;
+        if (answered) return dialog->reject(); // a second round: the answer did not close it
+        answered = true;
+        timer.setInterval(3000);
+        answer(*dialog);
+    });
+    timer.start();
+    action();
+    if (!answered) throw std::runtime_error("no dialog came up");
+}
+
+double value_of(const QString& text, Quantity quantity) {
+    // The window writes a true minus sign.
+    return parse_entry(QString(text).replace(QChar(0x2212), QLatin1Char('-')).toStdString(), quantity,
+                       UnitSystem::metric);
+}
+
+} // namespace rampwright::ui::testing
