@@ -1,6 +1,7 @@
 #include "panels/load_slip.hpp"
 
 #include "drawing/snap.hpp"
+#include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
@@ -65,6 +66,27 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
     buttons->addWidget(duplicate_);
     buttons->addWidget(remove_);
     column->addLayout(buttons);
+
+    auto* shelf_title = new QLabel(tr("From the &shelf"), this);
+    shelf_title->setFont(text_font(1.0, true));
+    shelf_ = new QuietComboBox(this);
+    shelf_->setObjectName(QStringLiteral("shelf"));
+    shelf_->setAccessibleName(tr("Pieces on the shelf"));
+    shelf_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    shelf_title->setBuddy(shelf_);
+    add_ = new QPushButton(tr("&Put in the Car"), this);
+    add_->setObjectName(QStringLiteral("shelf.add"));
+    add_->setWhatsThis(
+        tr("Puts one of these into the car, midway between the axles. Then drag it to its place."));
+    column->addSpacing(8);
+    column->addWidget(shelf_title);
+    column->addWidget(shelf_);
+    column->addWidget(add_);
+    problem_ = new QLabel(this);
+    problem_->setWordWrap(true);
+    problem_->hide();
+    column->addWidget(problem_);
+    connect(add_, &QPushButton::clicked, this, &LoadSlip::add_from_shelf);
     column->addStretch(1);
 
     connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -96,6 +118,46 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
         refresh();
     });
     refresh();
+}
+
+void LoadSlip::show_shelf() {
+    QStringList names;
+    const auto& shelf = session_.project().shelf;
+    for (const auto& piece : shelf)
+        names << tr("%1, %2").arg(QString::fromStdString(piece.name),
+                                  quantity_text(piece.mass, Quantity::mass, session_.project().units));
+    QStringList shown;
+    for (int i = 0; i < shelf_->count(); ++i)
+        shown << shelf_->itemText(i);
+    if (names != shown) {
+        const int chosen = shelf_->currentIndex();
+        shelf_->clear();
+        shelf_->addItems(names);
+        if (chosen >= 0 && chosen < shelf_->count()) shelf_->setCurrentIndex(chosen);
+    }
+    add_->setEnabled(shelf_->count() > 0);
+}
+
+void LoadSlip::add_from_shelf() {
+    const int row = shelf_->currentIndex();
+    const Json& list = session_.document().root.at("shelf");
+    if (row < 0 || static_cast<std::size_t>(row) >= list.size()) return;
+    Json piece = list[static_cast<std::size_t>(row)];
+    piece.erase("count");
+    const auto& plan = session_.plan();
+    const Vec3 at((plan.axles.rear_x + plan.axles.front_x) / 2, 0, plan.body.block.z() / 4);
+    piece["at_mm"] = {from_si(at.x(), *find_unit("mm")), 0.0, from_si(at.z(), *find_unit("mm"))};
+    // Putty has no shape of its own: it fills a cut.
+    if (piece.value("shape", std::string()) == "putty" && !plan.body.cuts.empty())
+        piece["in"] = plan.body.cuts.front().name;
+    try {
+        session_.apply(add_ballast(session_.document(), session_.car(), piece));
+        list_->setCurrentRow(list_->count() - 1);
+        problem_->hide();
+    } catch (const Problem& problem) {
+        problem_->setText(problem_text(problem));
+        problem_->show();
+    }
 }
 
 std::string LoadSlip::pointer() const {
@@ -147,6 +209,7 @@ void LoadSlip::refresh() {
     list_->setCurrentRow(piece_ ? static_cast<int>(*piece_) : -1);
     list_->setVisible(!ballast.empty());
     empty_->setVisible(ballast.empty());
+    show_shelf();
     bind();
 }
 

@@ -8,6 +8,7 @@
 #include <optional>
 
 class QCheckBox;
+class QComboBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -31,16 +32,19 @@ Q_SIGNALS:
 private:
     void refresh();
     void bind();
+    void show_shelf();
+    void add_from_shelf();
     std::string pointer() const;
 
     Session& session_;
     std::optional<std::size_t> piece_;
     QListWidget* list_;
-    QLabel* empty_;
+    QLabel *empty_, *problem_;
     ValueEditor* mass_;
     std::array<ValueEditor*, 3> at_{};
     QCheckBox* fixed_;
-    QPushButton *duplicate_, *remove_;
+    QPushButton *duplicate_, *remove_, *add_;
+    QComboBox* shelf_;
     bool filling_ = false;
 };
 

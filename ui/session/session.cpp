@@ -1,8 +1,10 @@
 #include "session/session.hpp"
 
+#include <QScopedValueRollback>
 #include <QUndoCommand>
 
-#include <functional>
+#include <algorithm>
+#include <utility>
 
 namespace rampwright::ui {
 namespace {
@@ -62,7 +64,7 @@ std::shared_ptr<Session::State> Session::make_state(std::shared_ptr<const Docume
 }
 
 std::shared_ptr<Session::State> Session::find_or_make_state(const std::shared_ptr<const Document>& document) {
-    for (const auto& known : {state_, before_, base_})
+    for (const auto& known : {next_, state_, before_, base_})
         if (known && known->document == document) return known;
     return make_state(document);
 }
@@ -134,15 +136,16 @@ const Figures* Session::figures_before() const {
 
 void Session::show(std::shared_ptr<State> state, const QStringList& keys) {
     if (!base_ && state != state_) before_ = state_;
+    const std::size_t count = state_->project.cars.size();
     state_ = std::move(state);
-    if (car_ >= project().cars.size()) {
-        car_ = project().cars.size() - 1;
+    const bool other_cars = project().cars.size() != count;
+    if (other_cars) {
+        // The sheet may show another car now: what was compared with does not apply.
+        car_ = std::min(car_, project().cars.size() - 1);
         before_ = nullptr;
-        Q_EMIT changed(keys);
-        Q_EMIT car_chosen();
-        return;
     }
     Q_EMIT changed(keys);
+    if (other_cars) Q_EMIT car_chosen();
 }
 
 void Session::apply(const Edit& edit, const QString& merge) {
@@ -151,9 +154,8 @@ void Session::apply(const Edit& edit, const QString& merge) {
     const auto before = state_->document;
     auto step = std::make_unique<DocumentStep>(*this, before, after->document,
                                                QString::fromStdString(edit.name), to_list(edit.keys), merge);
-    // Shown first, so that the step's own redo finds this very state and computes nothing twice.
-    before_ = state_;
-    state_ = std::move(after);
+    // Handed over, so that the step's own redo finds this very state and computes nothing twice.
+    const QScopedValueRollback guard(next_, std::move(after));
     history_.push(step.release());
 }
 

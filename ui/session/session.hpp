@@ -89,7 +89,7 @@ private:
     void replace(std::shared_ptr<State> state, const std::filesystem::path& path);
     std::shared_ptr<State> find_or_make_state(const std::shared_ptr<const Document>& document);
 
-    std::shared_ptr<State> state_, before_, base_;
+    std::shared_ptr<State> state_, before_, base_, next_;
     QString gesture_name_;
     std::size_t car_ = 0;
     std::filesystem::path path_;

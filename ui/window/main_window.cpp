@@ -194,6 +194,7 @@ void MainWindow::build_menus() {
     edit->addAction(undo);
     edit->addAction(redo);
 
+    build_car_menu();
     QMenu* view = menuBar()->addMenu(tr("&View"));
     const auto zoom = [this](double factor) { canvas_->zoom_by(factor, QRectF(canvas_->rect()).center()); };
     add(view, tr("Zoom &In"), QKeySequence::ZoomIn, [zoom] { zoom(1.25); });
@@ -208,6 +209,19 @@ void MainWindow::build_menus() {
     };
     fold(tr("&Slip of the Step"), Qt::Key_F8, slip_);
     fold(tr("&Energy and Findings"), Qt::Key_F9, drawer_);
+    view->addSeparator();
+    auto* units = new QActionGroup(this);
+    for (const auto& [text, system] : {std::pair{tr("&Millimetres and Grams"), UnitSystem::metric},
+                                       {tr("Inches and O&unces"), UnitSystem::inch_ounce}}) {
+        QAction* action = add(view, text, {}, [this, s = system] {
+            attempt([&] { return rampwright::set_units(session_.document(), s); });
+        });
+        action->setCheckable(true);
+        units->addAction(action);
+        const auto check = [this, action, s = system] { action->setChecked(session_.project().units == s); };
+        connect(&session_, &Session::changed, action, check);
+        check();
+    }
     view->addSeparator();
     auto* looks = new QActionGroup(this);
     for (const auto& [text, appearance] :

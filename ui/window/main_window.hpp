@@ -7,6 +7,7 @@
 #include <QMainWindow>
 
 #include <filesystem>
+#include <functional>
 
 class QAction;
 class QLabel;
@@ -45,6 +46,10 @@ protected:
 private:
     void build_middle();
     void build_menus();
+    void build_car_menu();
+    void rename_car_on_sheet();
+    /// Does an edit, or says in the status line why it cannot be done.
+    bool attempt(const std::function<Edit()>& make_edit);
     void choose_file();
     void show_title();
     void show_cars();
