@@ -91,7 +91,7 @@ Tag RowReader::status() const {
     refuse("status", "\"" + word + "\" is no status of a source", "write \"published\" or \"memory\"");
 }
 
-void RowReader::read_common(TableRow& row) const {
+void RowReader::read_common(SourcedRow& row) const {
     row.id = text("id");
     row.name = text("name");
     row.source = text("source");

@@ -27,7 +27,7 @@ public:
     std::vector<double> lengths(const char* key) const;
 
     /// Id, name, source, status, cautions, note.
-    void read_common(TableRow& row) const;
+    void read_common(SourcedRow& row) const;
     Tag status() const;
 
     [[noreturn]] void refuse(std::string_view key, std::string wrong, std::string remedy) const;

@@ -11,7 +11,7 @@
 namespace rampwright {
 
 /// What every row of a table carries.
-struct TableRow {
+struct SourcedRow {
     std::string id;   ///< Stable, kebab-case: what a project file says, and a window translates by.
     std::string name; ///< English.
     std::string source;
@@ -21,17 +21,17 @@ struct TableRow {
 };
 
 /// A wood as boards come from the yard, at 12 % moisture content. Boards vary: sigma is that spread.
-struct Wood : TableRow {
+struct Wood : SourcedRow {
     Uncertain density; ///< kg/m³
 };
 
 /// Ballast, glue, putty: whatever is known by its density.
-struct Material : TableRow {
+struct Material : SourcedRow {
     Uncertain density; ///< kg/m³
 };
 
 /// Household ballast by the piece, with a typical mass: weigh yours.
-struct HouseholdPiece : TableRow {
+struct HouseholdPiece : SourcedRow {
     Uncertain mass; ///< kg
     PieceShape shape = PieceShape::cylinder;
     std::vector<double> size; ///< m, as ShelfPiece has it: the room it takes, holes not counted
@@ -39,7 +39,7 @@ struct HouseholdPiece : TableRow {
 };
 
 /// What holds a weight in its place has mass too.
-struct Holding : TableRow {
+struct Holding : SourcedRow {
     Uncertain mass; ///< kg for one place
 };
 
