@@ -51,9 +51,12 @@ std::vector<DrawnCar> prepare_cars(const Project& project, const std::vector<std
     return result;
 }
 
-void draw_one(DrawnCar& car, const std::shared_ptr<const Track>& track, std::uint64_t seed, std::size_t draw,
-              CarDraws& out) {
-    HeatCase& varied = car.nominal;
+/// @param varied room for the drawn case. It is laid anew from the nominal one each time: setting a value
+/// back
+///        leaves rounding behind, and a draw may not depend on the draws before it.
+void draw_one(const DrawnCar& car, HeatCase& varied, const std::shared_ptr<const Track>& track,
+              std::uint64_t seed, std::size_t draw, CarDraws& out) {
+    varied = car.nominal;
     for (std::size_t n = 0; n < car.inputs.size(); ++n)
         car.inputs[n].set(varied, car.inputs[n].at(standard_normal(seed, draw, car.streams[n])));
     std::optional<double> time;
@@ -143,11 +146,11 @@ Draws run_draws(const Project& project, const std::vector<std::size_t>& cars, co
     std::atomic<std::size_t> next{0};
     std::atomic<bool> stop{false};
     const auto work = [&] {
-        std::vector<DrawnCar> own = prepared;
+        std::vector<HeatCase> own(prepared.size());
         for (std::size_t from; !stop && (from = next.fetch_add(chunk)) < settings.draws;)
             for (std::size_t draw = from; draw < std::min(from + chunk, settings.draws) && !stop; ++draw)
                 for (std::size_t car = 0; car < own.size(); ++car)
-                    draw_one(own[car], track, settings.seed, draw, draws.cars[car]);
+                    draw_one(prepared[car], own[car], track, settings.seed, draw, draws.cars[car]);
     };
     const unsigned count =
         settings.threads ? settings.threads : std::max(1u, std::thread::hardware_concurrency());

@@ -16,11 +16,12 @@ FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
         variance += per_sigma * per_sigma;
     };
     for (const Input& input : list_inputs(project, heat_case)) {
+        varied = heat_case;
         input.set(varied, input.at(1));
         const std::optional<double> high = clock_time(varied, track);
+        varied = heat_case;
         input.set(varied, input.at(-1));
         const std::optional<double> low = clock_time(varied, track);
-        input.set(varied, input.value);
         if (high && low) add(input.key, 0.5 * (*high - *low));
     }
     if (heat_case.track.clock_offset.sigma > 0) add("clock_offset", heat_case.track.clock_offset.sigma);
