@@ -4,6 +4,7 @@
 #include <rampwright/project/document.hpp>
 
 #include <charconv>
+#include <cstdint>
 #include <string_view>
 #include <unordered_set>
 
@@ -99,9 +100,11 @@ private:
 
     std::string here() const {
         std::string pointer;
-        for (const Level& level : levels_)
-            pointer += "/" + (level.node->is_array() ? std::to_string(level.node->size())
-                                                     : pointer_token(level.key));
+        for (const Level& level : levels_) {
+            // In the lists around the innermost level the element being read is already there.
+            const std::size_t index = level.node->size() - (&level == &levels_.back() ? 0 : 1);
+            pointer += "/" + (level.node->is_array() ? std::to_string(index) : pointer_token(level.key));
+        }
         return pointer;
     }
 
@@ -151,11 +154,11 @@ void check_that_it_is_ours(const Json& root) {
         throw Problem(Exit::not_ours, root.is_object() ? "/format" : "-", "this is not a Rampwright project",
                       "open a file whose \"format\" is \"rampwright-project\"");
     const auto version = root.find("version");
-    if (version == root.end() || !version->is_number_integer() || *version < 1)
+    if (version == root.end() || !version->is_number_unsigned() || *version == 0)
         throw Problem(Exit::not_ours, "/version", "the version of the format is missing or damaged",
                       "it should be a whole number, " + std::to_string(project_file_version) +
                           " for this program");
-    if (*version > project_file_version)
+    if (version->get<std::uint64_t>() > project_file_version)
         throw Problem(Exit::not_ours, "/version",
                       "the file is of version " + version->dump() + ", newer than this program reads (" +
                           std::to_string(project_file_version) + ")",

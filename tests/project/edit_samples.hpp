@@ -1,0 +1,105 @@
+#pragma once
+
+#include <rampwright/project/edits.hpp>
+
+#include <functional>
+#include <random>
+#include <string>
+#include <vector>
+
+namespace rampwright::test {
+
+/// One edit of each kind, on values that the demo has. @param spin changes from sample to sample, so that
+/// repeated edits differ.
+struct EditSample {
+    std::string what;
+    std::function<Edit(const Document&)> apply;
+};
+
+/// @param n changes the values used, so that samples of two numbers differ from each other.
+inline std::vector<EditSample> edit_samples(unsigned n) {
+    const double mm = 1e-3, g = 1e-3, deg = 0.017453292519943295;
+    const double step = 0.1 * (1 + n % 7);
+    const std::string tail = std::to_string(n);
+    const std::size_t car = n % 3;
+    const Corner corner = all_corners[n % 4];
+    return {
+        {"set_value",
+         [=](const Document& d) { return set_value(d, "/air/temperature_c", 18 + step, "Set air"); }},
+        {"set_value of a new object",
+         [=](const Document& d) { return set_value(d, "/cars/0/as_built/mass_g", 141 + step, "Weigh"); }},
+        {"set_value null",
+         [](const Document& d) { return set_value(d, "/cars/0/paint", nullptr, "No paint"); }},
+        {"move_ballast",
+         [=](const Document& d) { return move_ballast(d, car, 0, Vec3(20.3 + step, step, 9.7) * mm); }},
+        {"add_ballast",
+         [=](const Document& d) {
+             return add_ballast(d, car,
+                                Json{{"piece", "ball " + tail},
+                                     {"shape", "sphere"},
+                                     {"size_mm", {4}},
+                                     {"mass_g", step},
+                                     {"at_mm", {90, 0, 5}}});
+         }},
+        {"remove_ballast", [=](const Document& d) { return remove_ballast(d, car, 0); }},
+        {"set_ballast_mass", [=](const Document& d) { return set_ballast_mass(d, car, 0, (30 + step) * g); }},
+        {"set_cant", [=](const Document& d) { return set_cant(d, car, corner, step * deg); }},
+        {"set_toe", [=](const Document& d) { return set_toe(d, car, corner, -step * deg); }},
+        {"set_touching",
+         [=](const Document& d) { return set_touching(d, n % 2, Corner::front_left, n % 4 < 2); }},
+        {"set_wheel_mass", [=](const Document& d) { return set_wheel_mass(d, car, corner, (2 + step) * g); }},
+        {"move_outline_point",
+         [=](const Document& d) {
+             return move_outline_point(d, car, n % 2 == 0, 1, Vec2(177 + step, 3) * mm);
+         }},
+        {"insert_outline_point",
+         [=](const Document& d) {
+             return insert_outline_point(d, car, n % 2 == 0, 2, Vec2(170 + step, 8) * mm, n % 3 == 0);
+         }},
+        {"remove_outline_point",
+         [=](const Document& d) { return remove_outline_point(d, car, n % 2 == 0, 1); }},
+        {"set_outline_smooth",
+         [=](const Document& d) { return set_outline_smooth(d, car, n % 2 == 0, 2, n % 4 < 2); }},
+        {"add_cut",
+         [=](const Document& d) {
+             return add_cut(d, car,
+                            Json{{"name", "cut " + tail},
+                                 {"kind", "bore"},
+                                 {"from_mm", {100, 0, 2}},
+                                 {"to_mm", {120, 0, 2}},
+                                 {"diameter_mm", 1 + step}});
+         }},
+        {"move_cut",
+         [=](const Document& d) {
+             return move_cut(d, car, 0, Vec3(50 + step, -10, 1) * mm, Vec3(70, 10, 12) * mm);
+         }},
+        {"rename_cut", [=](const Document& d) { return rename_cut(d, car, 0, "hollow " + tail); }},
+        {"remove_cut", [=](const Document& d) { return remove_cut(d, car, 0); }},
+        {"move_axle",
+         [=](const Document& d) {
+             return move_axle(d, car, n % 2 == 0, (n % 2 == 0 ? 140 : 18) * mm, step * mm);
+         }},
+        {"duplicate_car", [=](const Document& d) { return duplicate_car(d, car, "Dunlin " + tail); }},
+        {"rename_car", [=](const Document& d) { return rename_car(d, car, "Knot " + tail); }},
+        {"remove_car", [=](const Document& d) { return remove_car(d, 3 + n % 2); }},
+        {"add_run",
+         [=](const Document& d) {
+             return add_run(d, Json{{"car", "bittern"}, {"time_s", 3 + 0.01 * step}});
+         }},
+        {"remove_run", [=](const Document& d) { return remove_run(d, n % 5); }},
+        {"add_shelf_piece",
+         [=](const Document& d) {
+             return add_shelf_piece(d, Json{{"piece", "washer " + tail},
+                                            {"shape", "cylinder"},
+                                            {"size_mm", {8, 1}},
+                                            {"mass_g", step}});
+         }},
+        {"remove_shelf_piece", [=](const Document& d) { return remove_shelf_piece(d, n % 5); }},
+        {"set_units",
+         [=](const Document& d) {
+             return set_units(d, n % 2 == 0 ? UnitSystem::inch_ounce : UnitSystem::metric);
+         }},
+    };
+}
+
+} // namespace rampwright::test
