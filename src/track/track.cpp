@@ -109,7 +109,8 @@ void Track::set_lines(const TrackPlan& plan) {
         }
     }
     start_height_ = point(start_line_).at.imag() - lowest;
-    if (plan.start_height && std::abs(*plan.start_height - start_height_) > 1e-3)
+    // A millimetre is refused, a height rounded to the millimetre is not.
+    if (plan.start_height && std::abs(*plan.start_height - start_height_) > 0.999e-3)
         throw track_problem("/start_height_mm",
                             "the start line is said to be " + millimetres(*plan.start_height) +
                                 " high, but the shape puts it " + millimetres(start_height_) + " high",

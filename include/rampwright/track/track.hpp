@@ -17,7 +17,7 @@ struct SurfacePoint {
 };
 
 /// A stretch whose curvature is linear in arc length: a straight, an arc, or an easing between them
-/// (a clothoid). Position and tangent are power series about its start, exact to rounding, so that one
+/// (a clothoid). Position and tangent are power series about its middle, exact to rounding, so that one
 /// evaluation is two short polynomials and no trigonometric function.
 class SurfacePiece {
 public:
@@ -39,10 +39,10 @@ public:
 private:
     static constexpr std::size_t most_terms = 18;
     double start_, length_, curvature_, rate_;
-    std::complex<double> at_, tangent_;
-    std::size_t terms_ = 0;
-    std::array<std::complex<double>, most_terms> series_{}; ///< of the tangent, relative to the start's
-    std::array<std::complex<double>, most_terms> integral_{};
+    std::complex<double> at_, tangent_; ///< in the middle
+    using Term = std::array<double, 4>; ///< of the tangent and of its integral, real and imaginary parts
+    std::size_t pairs_ = 1;             ///< of terms in use
+    std::array<Term, most_terms> terms_{};
 };
 
 /// The running surface from before the start gate to beyond the end: the first piece is continued
