@@ -16,6 +16,12 @@ double centre_distance(const HeatCar& car) {
     return std::hypot(car.wheelbase, car.front.radius - car.rear.radius);
 }
 
+/// One straight line from the rear axle's piece to the front one's.
+bool in_a_line(const std::vector<SurfacePiece>& pieces, std::size_t rear, std::size_t front) {
+    return std::all_of(pieces.begin() + std::ptrdiff_t(rear), pieces.begin() + std::ptrdiff_t(front) + 1,
+                       [](const SurfacePiece& piece) { return piece.straight(); });
+}
+
 } // namespace
 
 std::complex<double> in_axle_frame(const HeatCar& car, const Vec2& level) {
@@ -33,21 +39,35 @@ Course::Course(const Track& track, const HeatCar& car)
     const double to = find_line(track.finish_line(), axles_.rear().above(track.finish_line()) - nose_.real());
     start_slope_ = track.slope(track.start_line());
 
-    // Where either axle passes from one piece to the next: nothing is smooth across such a place.
-    std::vector<double> joints{from, to};
-    for (std::size_t n = 1; n < axles_.rear().count(); ++n) {
-        joints.push_back(axles_.rear().start(n));
-        joints.push_back(axles_.rear_of_front(axles_.front().start(n)));
-    }
-    std::sort(joints.begin(), joints.end());
-    for (std::size_t n = 0; n + 1 < joints.size(); ++n) {
-        const double a = std::clamp(joints[n], from, to), b = std::clamp(joints[n + 1], from, to);
-        if (b - a < 1e-12) continue;
-        const double middle = 0.5 * (a + b);
-        const Pose pose = axles_.pose(middle);
-        const std::size_t rear_piece = axles_.rear().find_piece(middle);
-        const std::size_t front_piece = axles_.front().find_piece(pose.front_q);
-        stretches_.push_back({a, b, rear_piece, front_piece, pose.front_q - (middle - a)});
+    // Where either axle passes from one piece to the next: nothing is smooth across such a place. The joints
+    // of each axle come in order, so that the two rows are merged.
+    const std::vector<SurfacePiece>& pieces = track.pieces();
+    const Pose first = axles_.pose(from);
+    std::size_t rear = axles_.rear().find_piece(from), front = axles_.front().find_piece(first.front_q);
+    const auto next_of_rear = [&] {
+        return rear + 1 < axles_.rear().count() ? axles_.rear().start(rear + 1) : to;
+    };
+    const auto next_of_front = [&] {
+        return front + 1 < axles_.front().count() ? axles_.rear_of_front(axles_.front().start(front + 1))
+                                                  : to;
+    };
+    double q = from, front_q = first.front_q, rear_next = next_of_rear(), front_next = next_of_front();
+    while (q < to) {
+        const double next = std::min({rear_next, front_next, to});
+        if (next - q >= 1e-12) {
+            stretches_.push_back({q, next, rear, front, front_q, in_a_line(pieces, rear, front)});
+            front_q = next == front_next ? axles_.front().start(front + 1) : front_q + (next - q);
+            q = next;
+        }
+        if (next == to) break;
+        if (next == rear_next) {
+            ++rear;
+            rear_next = next_of_rear();
+        }
+        if (next == front_next) {
+            ++front;
+            front_next = next_of_front();
+        }
     }
     if (stretches_.empty())
         throw Problem(Exit::could_not, "/track/finish_line_mm", "the finish line is reached before the start",

@@ -37,8 +37,9 @@ CentrePath::Point CentrePath::point(std::size_t n, double q) const {
                  d = q - starts_[n];
     const double s = rate == 0 ? d / b : 2 * d / (b + std::sqrt(std::max(0.0, b * b - 2 * rate * d)));
     const SurfacePoint surface = piece.point(s);
-    return {surface.at + radius_ * turned_left(surface.tangent), surface.tangent,
-            surface.curvature / (1 - radius_ * surface.curvature)};
+    const double shrink = 1 / (1 - radius_ * surface.curvature);
+    return {surface.at + radius_ * turned_left(surface.tangent), surface.tangent, surface.curvature * shrink,
+            piece.curvature_rate() * shrink * shrink * shrink};
 }
 
 std::size_t CentrePath::find_piece(double q) const {
@@ -58,20 +59,21 @@ AxlePair::AxlePair(const Track& track, double rear_radius, double front_radius, 
 Pose AxlePair::pose(std::size_t rear_piece, std::size_t front_piece, double q, double front_q) const {
     Pose pose;
     pose.rear = rear_.point(rear_piece, q);
-    // Newton on the distance between the centres; the guess is within a millimetre, so four steps reach
-    // rounding.
+    // Newton on the distance between the centres.
     std::complex<double> between;
     for (int iteration = 0; iteration < 12; ++iteration) {
         pose.front = front_.point(front_piece, front_q);
         between = pose.front.at - pose.rear.at;
         const double error = std::norm(between) - distance_ * distance_;
         const double step = error / (2 * dot(between, pose.front.tangent));
-        if (std::abs(step) < 1e-16) break;
         front_q -= step;
-        if (std::abs(step) < 1e-9) {
-            // What a move this small leaves out is of its square: no need to evaluate the path again.
-            pose.front.at -= step * pose.front.tangent;
-            pose.front.tangent *= std::complex<double>(1, -step * pose.front.curvature);
+        if (std::abs(step) < 1e-7) {
+            // What a move this small leaves out is of its third power: no need to evaluate the path again.
+            const double turn = -step * pose.front.curvature;
+            const std::complex<double> across = turned_left(pose.front.tangent);
+            pose.front.at -= step * (pose.front.tangent + 0.5 * turn * across);
+            pose.front.tangent += turn * across - 0.5 * turn * turn * pose.front.tangent;
+            pose.front.curvature -= step * pose.front.curvature_rate;
             between = pose.front.at - pose.rear.at;
             break;
         }

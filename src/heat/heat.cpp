@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
+#include <limits>
 
 namespace rampwright {
 
@@ -28,8 +28,9 @@ struct Integrals {
 };
 
 /// Integrates one heat: q is the coordinate, w = q'^2 the state, time and books are quadratures on the same
-/// nodes. With w rather than q' the equation is smooth from rest on and nearly linear, and the finish, a
-/// place, needs no search in time.
+/// nodes. With w rather than q' the equation is nearly linear, and the finish, a place, needs no search in
+/// time. The independent variable is the fourth root of the way from the start: near rest speed goes with its
+/// square and windage with its cube, so that everything is smooth from the start on.
 class Runner {
 public:
     Runner(const Course& course, const HeatCar& car, HeatDetail detail, const HeatOptions& options)
@@ -37,12 +38,16 @@ public:
           car_(car),
           detail_(detail),
           options_(options),
-          centre_(in_axle_frame(car, car.centre)),
+          setting_(car, course.gravity()),
           rule_(Collocation::rule(options.nodes)) {}
 
     HeatResult run();
 
 private:
+    struct Interval {
+        double from, to; ///< roots
+        int depth;
+    };
     struct Attempt {
         double w_end = 0, time = 0, error = 0;
         bool stalled = false;
@@ -51,13 +56,20 @@ private:
     };
     MotionAt at(const Course::Stretch& stretch, double q) {
         ++result_.evaluations;
-        const Pose pose = course_.axles().pose(stretch.rear_piece, stretch.front_piece, q, q + offset_);
-        offset_ = pose.front_q - q;
-        return {car_, pose, centre_, course_.gravity()};
+        const double moved = q - last_.q;
+        const double guess = last_.front_q + moved * (last_.rate + 0.5 * moved * last_.rate_rate);
+        const Pose pose = course_.axles().pose(stretch.rear_piece, stretch.front_piece, q, guess);
+        last_ = {q, pose.front_q, pose.front_rate, pose.front_rate_rate};
+        return {setting_, pose};
     }
+    /// Whatever the course has at a stretch's beginning, for the next guess of the front centre.
+    void restart(const Course::Stretch& stretch) { last_ = {stretch.from, stretch.front_q, 1, 0}; }
     void cross(const Course::Stretch& stretch);
     Attempt attempt(const Course::Stretch& stretch, double from, double to);
-    double place(double root) const { return course_.start() + root * root; }
+    double place(double root) const { return course_.start() + root * root * root * root; }
+    double root_of(double q) const { return std::sqrt(std::sqrt(q - course_.start())); }
+    const MotionAt& node(std::size_t i) const { return nodes_[alike_ ? 0 : i]; }
+    void look_at(const Course::Stretch& stretch, double q);
     void accept(const Attempt& attempt);
     void look(const MotionAt& motion, const MotionAt::State& state, double q, double w, double time);
     void close_books();
@@ -67,12 +79,16 @@ private:
     const HeatCar& car_;
     HeatDetail detail_;
     HeatOptions options_;
-    std::complex<double> centre_;
+    MotionAt::Setting setting_;
     const Collocation& rule_;
     HeatResult result_;
     Integrals integrals_;
-    std::vector<MotionAt> nodes_;
-    double offset_ = 0; ///< front coordinate less rear: the next guess
+    std::vector<MotionAt> nodes_; ///< one for all of them where they are alike
+    bool alike_ = false;          ///< both axles on straights of one slope: nothing but the height changes
+    std::vector<Interval> waiting_;
+    struct Last {
+        double q = 0, front_q = 0, rate = 1, rate_rate = 0;
+    } last_; ///< pose: the front centre is guessed from it
     double w_ = 0;
     double time_ = 0;
     double stopped_at_ = 0; ///< q
@@ -82,7 +98,7 @@ private:
 };
 
 HeatResult Runner::run() {
-    offset_ = course_.stretches().front().front_q - course_.start();
+    restart(course_.stretches().front());
     nodes_.reserve(rule_.stages);
     for (const Course::Stretch& stretch : course_.stretches()) {
         cross(stretch);
@@ -102,112 +118,130 @@ HeatResult Runner::run() {
 }
 
 void Runner::cross(const Course::Stretch& stretch) {
-    // The independent variable is the root of the way from the start: from rest, q and t are smooth in it, as
-    // in time, and the map costs nothing later. Intervals wait with the nearest last.
-    struct Interval {
-        double from, to;
-        int depth;
-    };
-    const double root_from = std::sqrt(stretch.from - course_.start());
-    const double root_width = (std::sqrt(stretch.to - course_.start()) - root_from) / options_.parts;
-    std::vector<Interval> waiting;
+    alike_ = stretch.straight;
+    nodes_.clear();
+    if (alike_) nodes_.push_back(at(stretch, stretch.from));
+    // Intervals wait with the nearest last.
+    const double root_from = root_of(stretch.from), root_to = root_of(stretch.to);
+    const double width = (root_to - root_from) / options_.parts;
+    waiting_.clear();
     for (int part = options_.parts; part-- > 0;)
-        waiting.push_back({root_from + part * root_width, root_from + (part + 1) * root_width, 0});
-    if (detail_ != HeatDetail::time) {
-        const MotionAt motion = at(stretch, stretch.from);
-        look(motion, motion.solve(w_), stretch.from, w_, time_);
-    }
-    while (!waiting.empty() && !stopped_) {
-        const Interval interval = waiting.back();
+        waiting_.push_back({root_from + part * width, root_from + (part + 1) * width, 0});
+    waiting_.front().to = root_to;
+    look_at(stretch, stretch.from);
+    while (!waiting_.empty() && !stopped_) {
+        const Interval interval = waiting_.back();
         const Attempt tried = attempt(stretch, interval.from, interval.to);
         const bool fine = !tried.stalled && tried.error <= options_.tolerance;
         if (fine || (!tried.stalled && interval.depth >= 24)) {
             accept(tried);
-            waiting.pop_back();
+            waiting_.pop_back();
         } else if (tried.stalled && interval.depth >= 40) {
             stopped_ = true;
             stopped_at_ = place(interval.from);
         } else {
             const double middle = 0.5 * (interval.from + interval.to);
-            waiting.back() = {middle, interval.to, interval.depth + 1};
-            waiting.push_back({interval.from, middle, interval.depth + 1});
+            waiting_.back() = {middle, interval.to, interval.depth + 1};
+            waiting_.push_back({interval.from, middle, interval.depth + 1});
         }
     }
-    if (detail_ != HeatDetail::time && !stopped_) {
-        const MotionAt motion = at(stretch, stretch.to);
-        look(motion, motion.solve(w_), stretch.to, w_, time_);
-    }
+    if (!stopped_) look_at(stretch, stretch.to);
+}
+
+/// The ends of a stretch, which the integration itself does not need: it must not notice.
+void Runner::look_at(const Course::Stretch& stretch, double q) {
+    if (detail_ == HeatDetail::time) return;
+    const Last last = last_;
+    const MotionAt motion = at(stretch, q);
+    last_ = last;
+    look(motion, motion.solve(w_), q, w_, time_);
 }
 
 Runner::Attempt Runner::attempt(const Course::Stretch& stretch, double from, double to) {
     Attempt a;
-    nodes_.clear();
     const double width = to - from;
+    if (!alike_) nodes_.clear();
     for (std::size_t i = 0; i < rule_.stages; ++i) {
         const double root = from + width * rule_.node[i];
         a.q[i] = place(root);
-        a.dq[i] = 2 * root * width;
-        nodes_.push_back(at(stretch, a.q[i]));
+        a.dq[i] = 4 * root * root * root * width;
+        if (!alike_) nodes_.push_back(at(stretch, a.q[i]));
+    }
+    // What is integrated is the difference from a constant acceleration, which leaves nothing to do near
+    // rest.
+    const double first = 2 * node(0).solve(w_).acceleration;
+    const auto way_since = [from](double root) { // root^4 - from^4, near rest too
+        return (root - from) * (root + from) * (root * root + from * from);
+    };
+    Collocation::Row constant{};
+    for (std::size_t i = 0; i < rule_.stages; ++i) {
+        constant[i] = w_ + first * way_since(from + width * rule_.node[i]);
+        a.w[i] = std::max(constant[i], 0.0);
     }
     // Fixed-point iteration: w enters its own rate only through drag, curvature and windage, all small.
-    const double first = 2 * nodes_[0].solve(w_).acceleration;
-    for (std::size_t i = 0; i < rule_.stages; ++i)
-        a.w[i] = std::max(w_ + first * (a.q[i] - place(from)), 0.0);
-    Collocation::Row rate{}, guide{}, guide_slope{}, guide_w{};
-    double scale = 0;
-    for (int iteration = 0; iteration < 40; ++iteration) {
+    Collocation::Row rate{};
+    double scale = 0, change_before = 0;
+    bool settled = false;
+    for (int iteration = 0; iteration < 40 && !settled; ++iteration) {
         for (std::size_t i = 0; i < rule_.stages; ++i) {
-            // The guide's force costs more than all the rest and changes little: after two looks its secant
-            // serves.
-            double force = guide[i] + guide_slope[i] * (a.w[i] - guide_w[i]);
-            if (iteration < 2) {
-                force = nodes_[i].guide_force(a.w[i]);
-                const double step = a.w[i] - guide_w[i];
-                guide_slope[i] = iteration == 1 && step != 0 ? (force - guide[i]) / step : 0;
-                guide[i] = force;
-                guide_w[i] = a.w[i];
-            }
-            a.state[i] = nodes_[i].solve(a.w[i], force);
-            rate[i] = 2 * a.state[i].acceleration * a.dq[i];
+            a.state[i] = node(i).solve(a.w[i]);
+            rate[i] = (2 * a.state[i].acceleration - first) * a.dq[i];
         }
         double change = 0;
         scale = std::abs(w_);
         for (std::size_t i = 0; i < rule_.stages; ++i) {
-            double w = w_;
+            double w = constant[i];
             for (std::size_t j = 0; j < rule_.stages; ++j)
                 w += rule_.to_node[i][j] * rate[j];
             change = std::max(change, std::abs(w - a.w[i]));
             scale = std::max(scale, std::abs(w));
             a.w[i] = w;
         }
-        if (change <= 1e-13 * scale) break;
+        // Each round shrinks what is wrong by about the same factor, so the next change is known beforehand.
+        const double next = iteration > 0 ? change * std::min(1.0, change / change_before) : change;
+        settled = next <= 1e-13 * scale;
+        change_before = change;
     }
-    a.w_end = w_;
+    a.w_end = w_ + first * way_since(to);
     for (std::size_t i = 0; i < rule_.stages; ++i)
         a.w_end += rule_.weight[i] * rate[i];
     const double lowest = *std::min_element(a.w.begin(), a.w.begin() + std::ptrdiff_t(rule_.stages));
     a.stalled = !(lowest > 0) || !(a.w_end > 0);
     if (a.stalled) return a;
+    if (!settled) {
+        a.error = std::numeric_limits<double>::infinity();
+        return a;
+    }
 
     Collocation::Row pace{};
     for (std::size_t i = 0; i < rule_.stages; ++i) {
         pace[i] = a.dq[i] / std::sqrt(a.w[i]);
         a.time += rule_.weight[i] * pace[i];
     }
-    // The last Legendre coefficients tell how far the rates are from what six nodes can carry; the error of
-    // their integral falls as the square of that.
-    const auto tail = [&](const Collocation::Row& values) {
-        double last = 0, before = 0, mean = 0;
-        for (std::size_t j = 0; j < rule_.stages; ++j) {
-            last += rule_.legendre[rule_.stages - 1][j] * values[j];
-            before += rule_.legendre[rule_.stages - 2][j] * values[j];
+    // Where a load passes zero the rates have a kink, and no fall of coefficients can be counted on.
+    const bool smooth = std::all_of(
+        a.state.begin(), a.state.begin() + std::ptrdiff_t(rule_.stages), [&](const MotionAt::State& state) {
+            return state.rear == a.state[0].rear && state.front == a.state[0].front;
+        });
+    // How fast the Legendre coefficients fall tells the first ones that six nodes miss, twice as far up.
+    const auto missed = [&](const Collocation::Row& values) {
+        Collocation::Row coefficient{};
+        double mean = 0;
+        for (std::size_t k = rule_.stages > 4 ? rule_.stages - 4 : 0; k < rule_.stages; ++k)
+            for (std::size_t j = 0; j < rule_.stages; ++j)
+                coefficient[k] += rule_.legendre[k][j] * values[j];
+        for (std::size_t j = 0; j < rule_.stages; ++j)
             mean += rule_.weight[j] * std::abs(values[j]);
-        }
-        const double size = std::abs(last) + std::abs(before);
-        return mean > 0 ? size * size / mean : 0;
+        const auto pair = [&](std::size_t back) { // two together, since they may vanish by turns
+            return std::abs(coefficient[rule_.stages - back]) +
+                   std::abs(coefficient[rule_.stages - back - 1]);
+        };
+        const double last = pair(1), before = rule_.stages >= 4 ? pair(3) : mean;
+        const double fall = before > 0 && smooth ? std::min(1.0, last / before) : 1;
+        return last * fall * fall * fall;
     };
     // An error of w is an error of every later time: a heat lasts seconds.
-    a.error = std::max(tail(pace), tail(rate) / std::max(a.w_end, scale));
+    a.error = std::max(missed(pace), missed(rate) / std::max(a.w_end, scale));
     return a;
 }
 
@@ -216,14 +250,14 @@ void Runner::accept(const Attempt& a) {
     for (std::size_t i = 0; i < rule_.stages; ++i)
         pace[i] = a.dq[i] / std::sqrt(a.w[i]);
     for (std::size_t i = 0; i < rule_.stages; ++i) {
-        const MotionAt& node = nodes_[i];
-        top_ = std::max(top_, node.centre_rate() * node.centre_rate() * a.w[i]);
+        const MotionAt& motion = node(i);
+        top_ = std::max(top_, motion.centre_rate() * motion.centre_rate() * a.w[i]);
         if (detail_ == HeatDetail::time) continue;
-        integrals_.add(node.flow(a.state[i], a.w[i]), rule_.weight[i] * a.dq[i]);
+        integrals_.add(motion.flow(a.state[i], a.w[i]), rule_.weight[i] * a.dq[i]);
         double time = time_;
         for (std::size_t j = 0; j < rule_.stages; ++j)
             time += rule_.to_node[i][j] * pace[j];
-        look(node, a.state[i], a.q[i], a.w[i], time);
+        look(motion, a.state[i], a.q[i], a.w[i], time);
     }
     w_ = a.w_end;
     time_ += a.time;
@@ -269,9 +303,9 @@ void Runner::close_books() {
     auto stretch = std::find_if(course_.stretches().begin(), course_.stretches().end(),
                                 [end](const Course::Stretch& s) { return end <= s.to; });
     if (stretch == course_.stretches().end()) --stretch;
-    offset_ = first.front_q - first.from;
+    restart(first);
     const MotionAt start = at(first, first.from);
-    offset_ = stretch->front_q - stretch->from;
+    restart(*stretch);
     const MotionAt finish = at(*stretch, end);
 
     Budget& books = result_.budget;

@@ -15,6 +15,10 @@ double cross(std::complex<double> a, std::complex<double> b) {
 std::complex<double> turned_left(std::complex<double> a) {
     return {-a.imag(), a.real()};
 }
+/// Without the standard's care for infinities, which costs a branch.
+std::complex<double> times(std::complex<double> a, std::complex<double> b) {
+    return {a.real() * b.real() - a.imag() * b.imag(), a.real() * b.imag() + a.imag() * b.real()};
+}
 
 } // namespace
 
@@ -35,9 +39,20 @@ MotionAt::Contact MotionAt::contact(const HeatAxle& axle, const CentrePath::Poin
     return c;
 }
 
-MotionAt::MotionAt(const HeatCar& car, const Pose& pose, std::complex<double> centre, double gravity)
-    : car_(&car), pitch_rate_(pose.pitch_rate), pitch_rate_rate_(pose.pitch_rate_rate), gravity_(gravity) {
-    const std::complex<double> arm = pose.along * centre;
+MotionAt::Setting::Setting(const HeatCar& heat_car, double acceleration_of_gravity)
+    : car(&heat_car), gravity(acceleration_of_gravity), centre(in_axle_frame(heat_car, heat_car.centre)) {
+    const std::complex<double> line(car->wheelbase, car->front.radius - car->rear.radius);
+    forward = std::conj(line) / std::abs(line);
+}
+
+MotionAt::MotionAt(const Setting& setting, const Pose& pose)
+    : car_(setting.car),
+      pitch_rate_(pose.pitch_rate),
+      pitch_rate_rate_(pose.pitch_rate_rate),
+      gravity_(setting.gravity) {
+    const HeatCar& car = *car_;
+    const double gravity = gravity_;
+    const std::complex<double> arm = times(pose.along, setting.centre);
     const std::complex<double> at = pose.rear.at + arm;
     centre_first_ = pose.rear.tangent + pitch_rate_ * turned_left(arm);
     centre_second_ = pose.rear.curvature * turned_left(pose.rear.tangent) +
@@ -46,9 +61,8 @@ MotionAt::MotionAt(const HeatCar& car, const Pose& pose, std::complex<double> ce
     rear_ = contact(car.rear, pose.rear, 1, 0, at, gravity);
     front_ = contact(car.front, pose.front, pose.front_rate, pose.front_rate_rate, at, gravity);
 
-    const std::complex<double> line(car.wheelbase, car.front.radius - car.rear.radius);
-    body_axis_ = pose.along * std::conj(line) / std::abs(line);
-    centre_rate_ = std::abs(centre_first_);
+    body_axis_ = times(pose.along, setting.forward);
+    centre_rate_ = std::sqrt(dot(centre_first_, centre_first_));
     drag_ = 0.5 * car.air_density * car.air_area * centre_rate_ * centre_rate_;
     drag_offset_ = car.drag_height - car.centre.y();
     usual_ = solve_linear({}, {});
@@ -102,16 +116,22 @@ MotionAt::Solution MotionAt::solve_linear(Acting rear, Acting front) const {
     fill(right[2], by_34, moment_34);
     fill(right[3], -front_.tangent, -front_.tangent_moment);
 
-    const auto triple = [](const double* a, const double* b, const double* c) {
-        return a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) +
-               a[2] * (b[0] * c[1] - b[1] * c[0]);
+    // Cramer's rule, with the three cross products that every right-hand side shares.
+    const auto crossed = [](const double* a, const double* b) {
+        return std::array{a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     };
-    const double scale = 1 / triple(column[0], column[1], column[2]);
+    const auto times_row = [](const std::array<double, 3>& a, const double* b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    };
+    const auto for_acceleration = crossed(column[1], column[2]);
+    const auto for_rear = crossed(column[2], column[0]);
+    const auto for_front = crossed(column[0], column[1]);
+    const double scale = 1 / times_row(for_acceleration, column[0]);
     Solution solution;
     for (int n = 0; n < 4; ++n) {
-        solution.acceleration[n] = triple(right[n], column[1], column[2]) * scale;
-        solution.rear[n] = triple(column[0], right[n], column[2]) * scale;
-        solution.front[n] = triple(column[0], column[1], right[n]) * scale;
+        solution.acceleration[n] = times_row(for_acceleration, right[n]) * scale;
+        solution.rear[n] = times_row(for_rear, right[n]) * scale;
+        solution.front[n] = times_row(for_front, right[n]) * scale;
     }
     return solution;
 }

@@ -9,7 +9,14 @@ namespace rampwright {
 /// w^(3/4) (windage) and the guide's force. docs/model.md, "Motion of one heat".
 class MotionAt {
 public:
-    MotionAt(const HeatCar& car, const Pose& pose, std::complex<double> centre, double gravity);
+    /// What stays the same along the way. The car must outlive it, and it the motion.
+    struct Setting {
+        Setting(const HeatCar& heat_car, double acceleration_of_gravity);
+        const HeatCar* car;
+        double gravity;
+        std::complex<double> centre, forward; ///< centre of mass and body's axis, in the axles' frame
+    };
+    MotionAt(const Setting& setting, const Pose& pose);
 
     /// Which of an axle's frictions act: its bearings while they carry, its treads while they touch.
     struct Acting {

@@ -17,7 +17,7 @@ public:
 
     struct Point {
         std::complex<double> at, tangent;
-        double curvature = 0;
+        double curvature = 0, curvature_rate = 0; ///< 1/m; its derivative by the centre's arc length, 1/m²
     };
     double radius() const { return radius_; }
     std::size_t count() const { return starts_.size(); }
@@ -53,7 +53,8 @@ public:
     const CentrePath& rear() const { return rear_; }
     const CentrePath& front() const { return front_; }
     double distance() const { return distance_; }
-    /// @param front_q a guess of the front centre's arc length; the result holds the true one.
+    /// @param front_q a guess of the front centre's arc length, the better the cheaper; the result holds the
+    /// true one.
     Pose pose(std::size_t rear_piece, std::size_t front_piece, double q, double front_q) const;
     /// With the pieces found as well.
     Pose pose(double q) const;

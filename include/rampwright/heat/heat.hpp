@@ -97,7 +97,8 @@ public:
     struct Stretch {
         double from = 0, to = 0; ///< rear coordinate q, m
         std::size_t rear_piece = 0, front_piece = 0;
-        double front_q = 0; ///< of the front centre at `from`: a first guess
+        double front_q = 0;    ///< of the front centre at `from`: a first guess
+        bool straight = false; ///< both axles on one straight line
     };
     const AxlePair& axles() const { return axles_; }
     const std::vector<Stretch>& stretches() const { return stretches_; }
