@@ -136,15 +136,21 @@ private:
             std::max({std::abs(miss.volume), miss.first.cwiseAbs().maxCoeff() / accuracy_.length,
                       miss.second.cwiseAbs().maxCoeff() / (accuracy_.length * accuracy_.length)});
         // What QUADPACK makes of the difference of the two rules (Piessens et al. 1983).
-        const double relative = 200 * error / accuracy_.volume;
-        if (relative * std::sqrt(relative) <= accuracy_.tolerance || stretch.depth >= 24 || h < 1e-12) {
+        const double relative = 200 * error / accuracy_.volume, guess = relative * std::sqrt(relative);
+        bool changes = false;
+        if constexpr (requires { slice_.signature(); }) {
+            std::sort(seen.begin(), seen.end());
+            for (size_t i = 0; i + 1 < seen.size(); ++i)
+                changes |= seen[i].second != seen[i + 1].second;
+        }
+        // Where the section changes its kind the two rules may agree by chance: there they must agree better.
+        if (guess <= accuracy_.tolerance * (changes ? 1e-4 : 1) || stretch.depth >= 24 || h < 1e-12) {
             sum += fine;
             return;
         }
         std::vector<double> cuts;
         if constexpr (requires { slice_.signature(); }) {
-            if (stretch.depth < 6) {
-                std::sort(seen.begin(), seen.end());
+            if (stretch.depth < 6 && changes) {
                 for (size_t i = 0; i + 1 < seen.size(); ++i)
                     if (seen[i].second != seen[i + 1].second) cuts.push_back(change(seen[i], seen[i + 1]));
                 std::erase_if(

@@ -6,7 +6,7 @@ namespace rampwright::body_detail {
 
 using Eigen::Vector2d;
 
-Polygon::Polygon(const Outline& outline) : points_(flatten(outline, 5e-6)) {
+Polygon::Polygon(const Outline& outline) : points_(flatten(outline, 2e-5)) {
     double twice = 0;
     for (size_t i = 0; i < points_.size(); ++i) {
         const Vector2d &a = points_[i], &b = points_[(i + 1) % points_.size()];

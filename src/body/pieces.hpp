@@ -25,7 +25,7 @@ struct Best {
     double u = 0, v = 0;
 };
 template <class F>
-Best greatest(F&& value, int grid = 8) {
+Best greatest(F&& value, int grid = 8, double finest = 1e-7) {
     Best best;
     for (int i = 0; i <= grid; ++i)
         for (int j = 0; j <= grid; ++j) {
@@ -33,7 +33,7 @@ Best greatest(F&& value, int grid = 8) {
             if (here > best.value) best = {here, u, v};
         }
     if (best.value == -endless) return best;
-    for (double step = 0.5 / grid; step > 1e-7;) {
+    for (double step = 0.5 / grid; step > finest;) {
         Best next = best;
         for (int i = -1; i <= 1; ++i)
             for (int j = -1; j <= 1; ++j) {

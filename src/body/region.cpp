@@ -290,6 +290,11 @@ Moments integrate(const Region& region) {
         flat &= solid.boxy();
     }
     add_flat_events(slicer.solids(), region.stock, origin, unit, events);
+    // Where curved surfaces meet one another the section may change its kind twice between two samples; short
+    // stretches bound what such a change can hide.
+    if (!flat && slicer.solids().size() > 1)
+        for (int i = 1; i < 16; ++i)
+            events.push_back({x0 + (x1 - x0) * i / 16, false});
     Accuracy accuracy;
     accuracy.volume = whole.volume / (unit * unit * unit);
     AlongX along(slicer, accuracy);

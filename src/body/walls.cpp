@@ -122,13 +122,20 @@ public:
                     samples_.push_back({p, f, body.borders(cut, p)});
                     box.extend(p);
                 }
-            spacing_ = std::max(spacing_, box.diagonal().norm() / grid);
+            spacing_.push_back(box.diagonal().norm() / grid);
         }
     }
 
     Wall operator()() {
+        // Nearest planes first: the search ends where even the plane is farther than the wall found.
+        std::vector<std::pair<double, const Patch*>> order;
         for (const auto& patch : body_.patches)
-            to_patch(patch);
+            order.emplace_back(patch.distance(own().farthest(-patch.normal())), &patch);
+        std::sort(order.begin(), order.end());
+        for (const auto& [nearest, patch] : order) {
+            if (nearest >= least_.thickness) break;
+            to_patch(*patch, nearest);
+        }
         if (body_.stock.rounded()) to_corners();
         for (size_t j = 0; j < body_.cuts.size(); ++j)
             if (j != cut_) to_cut(j);
@@ -137,6 +144,7 @@ public:
 
 private:
     static constexpr int grid = 8;
+    static constexpr double fine = 1e-5; ///< of a face: a micrometre at most
 
     const Convex& own() const { return body_.cuts[cut_]; }
 
@@ -148,14 +156,14 @@ private:
         for (const auto& s : samples_)
             if (s.borders) coarse[s.face] = std::min(coarse[s.face], distance(s.at));
         for (size_t f = 0; f < faces_.size(); ++f) {
-            if (!(coarse[f] - spacing_ < least_.thickness)) continue;
+            if (!(coarse[f] - spacing_[f] < least_.thickness)) continue;
             const auto best = greatest(
                 [&](double u, double v) {
                     const Vector3d p = faces_[f].at(u, v);
                     const double d = distance(p);
                     return d < endless && body_.borders(cut_, p) ? -d : -endless;
                 },
-                grid);
+                grid, fine);
             if (-best.value < least_.thickness) {
                 const Vector3d at = faces_[f].at(best.u, best.v);
                 least_ = {-best.value, beyond, at, opposite(at)};
@@ -163,9 +171,8 @@ private:
         }
     }
 
-    void to_patch(const Patch& patch) {
-        const double nearest = patch.distance(own().farthest(-patch.normal()));
-        if (nearest >= least_.thickness) return;
+    /// `nearest` is how near the cut comes to the patch's plane, negative past it.
+    void to_patch(const Patch& patch, double nearest) {
         const auto signed_distance = [&](const Vector3d& p) {
             const double d = patch.distance(p);
             return body_.stands_on(patch, p, d) ? d : endless;
@@ -229,14 +236,13 @@ private:
         if (a.exteriorDistance(b) >= least_.thickness) return;
         const auto apart = [](const Convex& from, const Vector3d& p) { return (p - from.nearest(p)).norm(); };
         const auto other_faces = faces(other);
-        for (const auto& face : faces_)
-            if (greatest([&](double u, double v) { return -apart(other, face.at(u, v)); }, grid).value >=
-                -meeting)
-                return;
-        for (const auto& face : other_faces)
-            if (greatest([&](double u, double v) { return -apart(own(), face.at(u, v)); }, grid).value >=
-                -meeting)
-                return;
+        const auto meets = [&](const std::vector<Face>& surface, const Convex& from) {
+            return std::any_of(surface.begin(), surface.end(), [&](const Face& face) {
+                return greatest([&](double u, double v) { return -apart(from, face.at(u, v)); }).value >=
+                       -meeting;
+            });
+        };
+        if (!a.intersection(b).isEmpty() && (meets(faces_, other) || meets(other_faces, own()))) return;
         const auto within = [&](const Vector3d& p, const Vector3d& q) {
             return body_.in_body(q) && body_.in_body(0.5 * (p + q));
         };
@@ -254,7 +260,7 @@ private:
                     const Vector3d q = face.at(u, v), p = own().nearest(q);
                     return body_.borders(j, q) && within(p, q) ? -(p - q).norm() : -endless;
                 },
-                grid);
+                grid, fine);
             if (-best.value < least_.thickness) {
                 const Vector3d q = face.at(best.u, best.v);
                 least_ = {-best.value, static_cast<int>(j), own().nearest(q), q};
@@ -266,7 +272,7 @@ private:
     size_t cut_;
     std::vector<Face> faces_;
     std::vector<Sample> samples_;
-    double spacing_ = 0;
+    std::vector<double> spacing_; ///< of each face's samples
     Wall least_;
 };
 

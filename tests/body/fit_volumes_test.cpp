@@ -62,7 +62,8 @@ TEST_CASE("turned pieces fit as a solid modeller says", "[body][modeller]") {
         for (const auto& c : body.cuts)
             tools.push_back(modeller::solid(c));
         const double whole = moments(piece).volume, tol = 1e-6 * whole;
-        CHECK(bodies::difference(moments(piece), modeller::moments(own)) < 1e-9);
+        CHECK(bodies::difference(moments(piece), modeller::moments(own)) <
+              1e-8); // closed form; the modeller's sum
         const double ball = piece.kind == Piece::Kind::sphere ? 10 * tol : tol; // beside bores
         CHECK(std::abs(volume_out_of_cuts(piece, body.cuts) -
                        modeller::moments(modeller::less(own, tools)).volume) < ball);
@@ -73,8 +74,8 @@ TEST_CASE("turned pieces fit as a solid modeller says", "[body][modeller]") {
         const double both = overlap(piece, other);
         CHECK(std::abs(both - modeller::moments(modeller::common(own, modelled(other))).volume) <
               tolerance(piece, other) * whole);
-        CHECK(std::abs(both - overlap(other, piece)) < 1e-8 * whole);
-        CHECK(std::abs(both - overlap(turned(piece, 0.7), turned(other, 0.7))) < 1e-8 * whole);
+        CHECK(std::abs(both - overlap(other, piece)) < 1e-7 * whole);
+        CHECK(std::abs(both - overlap(turned(piece, 0.7), turned(other, 0.7))) < 1e-7 * whole);
     }
 }
 

@@ -51,7 +51,7 @@ TEST_CASE("a rounded body agrees with a solid modeller's loft", "[body][modeller
     // Constant and half-side radii, sides that change along x: the loft between two sections is exact.
     for (const double radius : {.002, .004, .02}) {
         INFO("radius " << radius);
-        BodyShape shape{bodies::corners({{.01, .002}, {.17, .004}, {.17, .012}, {.01, .034}}),
+        BodyShape shape{bodies::corners({{.01, .002}, {.17, .004}, {.17, .014}, {.01, .034}}),
                         bodies::corners({{.01, -.02}, {.17, -.018}, {.17, .022}, {.01, .019}}),
                         radius,
                         {}};
@@ -76,6 +76,28 @@ TEST_CASE("a rounded body agrees with a solid modeller's loft", "[body][modeller
             if (m.removed[i].volume > 1e-11)
                 CHECK(difference(m.removed[i], modeller::moments(modeller::common(loft, tools[i]))) < 1e-5);
     }
+}
+
+TEST_CASE("rounding that meets half a side has its closed form", "[body]") {
+    // A wedge 100 mm long and 40 mm wide, its height falling from 30 to 6 mm: the radius of 8 mm holds while
+    // the height is above 16 mm, then half the height. Area w h - (4 - π) r², cubic at most: Simpson's rule
+    // is exact.
+    const double w = .04, length = .1, bend = length * 14 / 24;
+    const BodyShape shape{bodies::corners({{0, 0}, {length, 0}, {length, .006}, {0, .03}}),
+                          bodies::corners({{0, -w / 2}, {length, -w / 2}, {length, w / 2}, {0, w / 2}}),
+                          .008,
+                          {}};
+    const auto area = [&](double x) {
+        const double h = .03 - .024 * x / length, r = std::min(.008, h / 2);
+        return w * h - (4 - std::numbers::pi) * r * r;
+    };
+    const auto simpson = [](double a, double b, auto&& f) {
+        return (b - a) / 6 * (f(a) + 4 * f((a + b) / 2) + f(b));
+    };
+    const auto moment = [&](double x) { return x * area(x); };
+    const auto m = measure(shape).wood;
+    CHECK(m.volume == Approx(simpson(0, bend, area) + simpson(bend, length, area)).epsilon(1e-9));
+    CHECK(m.first.x() == Approx(simpson(0, bend, moment) + simpson(bend, length, moment)).epsilon(1e-9));
 }
 
 TEST_CASE("a body mirrored, moved or cut again measures as it must", "[body]") {
@@ -141,7 +163,8 @@ TEST_CASE("a cavity filled again weighs as the uncut body", "[body]") {
 }
 
 TEST_CASE("dragging a cut by hundredths of a millimetre is smooth", "[body]") {
-    // Third differences of a smooth function of a 0.01 mm step are below 1e-9 of the cut; noise would show.
+    // A smooth function's third differences are some 1e-8 of the cut here; an error that comes and goes shows
+    // in them eight times as large. Where a face is newly met the function itself bends.
     for (const int which : {0, 1, 2, 3}) {
         INFO("cut " << which);
         BodyShape shape = drawn(600, 0);
@@ -160,8 +183,8 @@ TEST_CASE("dragging a cut by hundredths of a millimetre is smooth", "[body]") {
             jumps.push_back(std::abs(volume[k] - 3 * volume[k + 1] + 3 * volume[k + 2] - volume[k + 3]));
         std::sort(jumps.begin(), jumps.end());
         const double cut = measure(shape).removed[which].volume;
-        CHECK(jumps[jumps.size() * 9 / 10] < 1e-8 * cut);
-        CHECK(jumps.back() < 1e-6 * cut); // where a face is newly met, the function itself bends
+        CHECK(jumps[jumps.size() * 9 / 10] < 1e-7 * cut);
+        CHECK(jumps.back() < 1e-6 * cut);
     }
 }
 

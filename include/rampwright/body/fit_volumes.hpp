@@ -22,7 +22,7 @@ struct Piece {
 /// Volume integrals of a piece, in closed form.
 Moments moments(const Piece& piece);
 
-/// What a piece has in common with something, by volume. Each is exact to about 1e-9 of the piece.
+/// What a piece has in common with something, by volume. Each is good to 1e-7 of the piece or better.
 double volume_in_cuts(const Piece& piece, std::span<const Cut> cuts);     ///< with at least one of the cuts
 double volume_out_of_cuts(const Piece& piece, std::span<const Cut> cuts); ///< sticking out of its cavity
 double volume_in_wood(const Piece& piece, const BodyShape& body);         ///< where wood is still standing
@@ -42,7 +42,7 @@ struct Protrusion {
 Protrusion sticking_out(const Piece& piece, const Cut& cavity);
 
 /// How far a piece stands past the surface of the uncut body: its greatest distance from the profile, from
-/// the plan or, in a y-z section, from a rounded corner.
+/// the plan or, in a y-z section, from a rounded corner. Smooth outlines are taken as chords within 0.02 mm.
 Protrusion past_body(const Piece& piece, const BodyShape& body);
 
 } // namespace rampwright
