@@ -3,6 +3,7 @@
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/results/figures.hpp>
 #include <rampwright/rules/check.hpp>
+#include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/first_order.hpp>
 
 #include <algorithm>
@@ -54,11 +55,20 @@ double front_toe(const CarOnWheels& car) {
     return count ? sum / count : 0;
 }
 
+/// +1 where the car rides the rail on its left, -1 on its right: the side of the raised front wheel, or where
+/// none is raised the one it steers towards.
+double ridden_side(const CarOnWheels& car) {
+    const bool left = car.wheels[std::size_t(Corner::front_left)].touches;
+    const bool right = car.wheels[std::size_t(Corner::front_right)].touches;
+    if (left != right) return left ? -1 : 1;
+    return front_toe(car) < 0 ? -1 : 1;
+}
+
 void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const TrackPlan& track) {
     SteerFigures& steer = figures.steer;
     steer.toe = front_toe(ready.wheels);
     const double wheelbase = ready.wheels.wheelbase;
-    if (steer.toe != 0) steer.turn_radius = wheelbase / std::tan(std::abs(steer.toe));
+    if (steer.toe != 0) steer.turn_radius = turn_radius(wheelbase, std::abs(steer.toe));
     if (!track.rail) return;
     const double speed = figures.heat.finished ? figures.heat.finish_speed : figures.heat.top_speed;
     steer.ride_probability = ready.guide.ride_probability;
@@ -67,11 +77,8 @@ void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, c
     steer.bounce_force = ready.guide.bounce_force(speed);
     const double gap = std::max(0.0, side_gap(ready.wheels, *track.rail));
     steer.best_toe = best_steer(ready.wheels, gap, std::max(0.0, ready.level.front), speed);
-    if (plan.steer.over && *steer.best_toe > 0) {
-        // A car on a circle of this radius, tangent to the board at the start.
-        const double radius = wheelbase / std::tan(*steer.best_toe), over = *plan.steer.over;
-        if (over < radius) steer.best_drift = radius - std::sqrt(radius * radius - over * over);
-    }
+    if (plan.steer.over) steer.best_drift = drift_from_steer(wheelbase, *steer.best_toe, *plan.steer.over);
+    *steer.best_toe *= ridden_side(ready.wheels);
 }
 
 void fill_findings(Figures& figures, const Project& project, const HeatCase& heat_case,
