@@ -5,7 +5,6 @@
 #include "panels/energy_panel.hpp"
 #include "panels/findings_panel.hpp"
 #include "panels/load_slip.hpp"
-#include "panels/value_slip.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/core/version.hpp>
@@ -58,7 +57,8 @@ MainWindow::MainWindow(Session& session, bool keep_settings, QWidget* parent)
         QSettings settings;
         restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
         slip_->setVisible(settings.value(QStringLiteral("window/slip"), true).toBool());
-        drawer_->setVisible(settings.value(QStringLiteral("window/drawer"), true).toBool());
+        drawer_wanted_ = settings.value(QStringLiteral("window/drawer"), true).toBool();
+        drawer_->setVisible(drawer_wanted_);
     }
 }
 
@@ -94,7 +94,9 @@ void MainWindow::build_middle() {
     tab_row->addWidget(cars_);
     tab_row->addStretch(1);
     sheet->addLayout(tab_row);
-    sheet->addWidget(canvas_, 1);
+    sheets_ = new QStackedWidget(middle);
+    sheets_->addWidget(canvas_);
+    sheet->addWidget(sheets_, 1);
     sheet->addWidget(drawer_);
 
     auto* answers = new AnswersPanel(session_, middle);
@@ -127,30 +129,20 @@ void MainWindow::build_middle() {
     rows->addLayout(columns, 1);
     setCentralWidget(middle);
 
-    const auto add = [this](Step step, const QString& name, const QString& why, QWidget* slip) {
+    load_slip_ = new LoadSlip(session_);
+    pages_ = make_step_pages(session_, *load_slip_);
+    for (const StepPage& page : pages_) {
         auto* scroll = new QScrollArea(slips_);
         scroll->setWidgetResizable(true);
         scroll->setFrameShape(QFrame::NoFrame);
         scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         scroll->setFocusPolicy(Qt::NoFocus);
-        scroll->setWidget(slip);
-        slip->setBackgroundRole(QPalette::Base);
+        scroll->setWidget(page.slip);
+        page.slip->setBackgroundRole(QPalette::Base);
         slips_->addWidget(scroll);
-        slip_order_.push_back(step);
-        scroll->setProperty("why", why);
-        steps_->add(step, name, why);
-    };
-    load_slip_ = new LoadSlip(session_);
-    add(Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
-        new ValueSlip(session_, agree_fields()));
-    add(Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
-        new ValueSlip(session_, shape_fields()));
-    add(Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session_, roll_fields()));
-    add(Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
-        load_slip_);
-    add(Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session_, aim_fields()));
-    add(Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
-        new ValueSlip(session_, run_fields()));
+        if (page.sheet) sheets_->addWidget(page.sheet);
+        steps_->add(page.step, page.name, page.why);
+    }
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
     connect(cars_, &QTabBar::currentChanged, this, [this](int car) {
         if (car >= 0) session_.choose_car(static_cast<std::size_t>(car));
@@ -202,11 +194,18 @@ void MainWindow::build_menus() {
     add(view, tr("Zoom to &Fit"), QKeySequence(Qt::CTRL | Qt::Key_0), [this] { canvas_->zoom_to_fit(); });
     view->addSeparator();
     const auto fold = [&](const QString& text, Qt::Key key, QWidget* what) {
-        QAction* action = add(view, text, QKeySequence(key), [what](bool on) { what->setVisible(on); });
+        QAction* action = add(view, text, QKeySequence(key), [this, what](bool on) {
+            what->setVisible(on);
+            if (what == drawer_) drawer_wanted_ = on;
+        });
         action->setCheckable(true);
         connect(view, &QMenu::aboutToShow, action, [action, what] { action->setChecked(what->isVisible()); });
         action->setChecked(true);
     };
+    QMenu* steps = view->addMenu(tr("S&tep"));
+    for (std::size_t i = 0; i < pages_.size(); ++i)
+        add(steps, pages_[i].name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))),
+            [this, step = pages_[i].step] { show_step(step); });
     fold(tr("&Slip of the Step"), Qt::Key_F8, slip_);
     fold(tr("&Energy and Findings"), Qt::Key_F9, drawer_);
     view->addSeparator();
@@ -245,11 +244,13 @@ void MainWindow::build_menus() {
 }
 
 void MainWindow::show_step(Step step) {
-    for (std::size_t i = 0; i < slip_order_.size(); ++i)
-        if (slip_order_[i] == step) {
-            slips_->setCurrentIndex(static_cast<int>(i));
-            slip_title_->setText(slips_->currentWidget()->property("why").toString());
-        }
+    const auto page = std::find_if(pages_.begin(), pages_.end(),
+                                   [step](const StepPage& candidate) { return candidate.step == step; });
+    if (page == pages_.end()) return;
+    slips_->setCurrentIndex(static_cast<int>(page - pages_.begin()));
+    slip_title_->setText(page->why);
+    sheets_->setCurrentWidget(page->sheet ? page->sheet : canvas_);
+    drawer_->setVisible(drawer_wanted_ && page->drawer);
     steps_->choose(step);
     switch (step) {
     case Step::shape:
@@ -372,7 +373,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         QSettings settings;
         settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
         settings.setValue(QStringLiteral("window/slip"), slip_->isVisible());
-        settings.setValue(QStringLiteral("window/drawer"), drawer_->isVisible());
+        settings.setValue(QStringLiteral("window/drawer"), drawer_wanted_);
     }
     event->accept();
 }

@@ -3,6 +3,7 @@
 #include "look/theme.hpp"
 #include "panels/step_ruler.hpp"
 #include "session/session.hpp"
+#include "window/step_pages.hpp"
 
 #include <QMainWindow>
 
@@ -39,6 +40,7 @@ public:
     bool save_as();
     /// Asks Save, Discard or Cancel where there is unsaved work. @return whether to go on.
     bool may_leave();
+    void show_step(Step step);
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -53,7 +55,6 @@ private:
     void choose_file();
     void show_title();
     void show_cars();
-    void show_step(Step step);
     void set_appearance(Appearance appearance);
     void show_problem(const QString& title, const Problem& problem);
     bool write(const std::filesystem::path& path);
@@ -63,12 +64,13 @@ private:
     StepRuler* steps_ = nullptr;
     QTabBar* cars_ = nullptr;
     CarCanvas* canvas_ = nullptr;
-    QStackedWidget* slips_ = nullptr;
+    QStackedWidget *sheets_ = nullptr, *slips_ = nullptr;
     QLabel* slip_title_ = nullptr;
     QWidget *slip_ = nullptr, *drawer_ = nullptr;
+    bool drawer_wanted_ = true;
     LoadSlip* load_slip_ = nullptr;
     FindingsPanel* findings_ = nullptr;
-    std::vector<Step> slip_order_;
+    std::vector<StepPage> pages_;
 };
 
 } // namespace rampwright::ui

@@ -55,6 +55,12 @@ WindowCall read_window_call(std::span<const std::string> arguments) {
                 throw Problem(Exit::wrong_call, "-", "there is no theme \"" + name + "\"",
                               "say light or dark");
             call.appearance = name == "dark" ? Appearance::dark : Appearance::light;
+        } else if (word == "--step") {
+            const std::string& name = value();
+            call.step = step_named(name);
+            if (!call.step)
+                throw Problem(Exit::wrong_call, "-", "there is no step \"" + name + "\"",
+                              "say agree, shape, roll, load, aim, run or paper");
         } else if (word.starts_with("-") || call.project) {
             throw Problem(Exit::wrong_call, "-", "\"" + word + "\" is not understood",
                           "see rampwright --help");
@@ -91,6 +97,7 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
         session.start(demo());
     MainWindow window(session, keep_settings);
     if (call.size.isValid()) window.resize(call.size);
+    if (call.step) window.show_step(*call.step);
     window.show();
     if (!call.grab.isEmpty())
         QTimer::singleShot(settling_ms, &window, [&] {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "look/theme.hpp"
+#include "panels/step_ruler.hpp"
 
 #include <QSize>
 #include <QString>
@@ -17,6 +18,7 @@ struct WindowCall {
     QString grab;                       ///< a picture to make of the window, which then closes
     QSize size;
     std::optional<Appearance> appearance;
+    std::optional<Step> step; ///< where it opens
 };
 
 /// @throws Problem (Exit::wrong_call) for what is no option of the window.
