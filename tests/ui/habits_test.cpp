@@ -1,3 +1,4 @@
+#include "files/file_desk.hpp"
 #include "support/bench.hpp"
 
 #include <QAbstractSpinBox>
@@ -77,7 +78,7 @@ TEST_CASE("A file that cannot be opened is said, and the present project stays",
     Workbench bench;
     const Document before = bench.session.document();
     QString said;
-    with_dialog([&] { CHECK_FALSE(bench.window->open("/nowhere/at/all.ramp.json")); },
+    with_dialog([&] { CHECK_FALSE(bench.window->files().open("/nowhere/at/all.ramp.json")); },
                 [&](QDialog& dialog) {
                     said = dynamic_cast<QMessageBox&>(dialog).informativeText();
                     dialog.accept();
@@ -93,7 +94,7 @@ TEST_CASE("A save that fails says so and keeps the work unsaved", "[habits]") {
     Workbench bench(path.toStdString());
     move_something(bench);
     folder.remove();
-    with_dialog([&] { CHECK_FALSE(bench.window->save()); }, [](QDialog& dialog) { dialog.accept(); });
+    with_dialog([&] { CHECK_FALSE(bench.window->files().save()); }, [](QDialog& dialog) { dialog.accept(); });
     CHECK(bench.window->isWindowModified());
 }
 
@@ -153,7 +154,7 @@ TEST_CASE("Every standard shortcut is bound once", "[habits]") {
         INFO(keys.toStdString());
         CHECK(count == 1);
     }
-    for (const char* usual : {"Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Q"}) {
+    for (const char* usual : {"Ctrl+N", "Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Q", "F1"}) {
         INFO(usual);
         CHECK(bound.count(QLatin1String(usual)) == 1);
     }

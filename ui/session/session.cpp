@@ -108,6 +108,12 @@ void Session::start(Document document) {
     replace(make_state(std::make_shared<const Document>(std::move(document))), {});
 }
 
+void Session::bring_back(Document document, const std::filesystem::path& path) {
+    replace(make_state(std::make_shared<const Document>(std::move(document))), path);
+    mark_unsaved();
+    Q_EMIT file_changed();
+}
+
 void Session::save(const std::filesystem::path& path) {
     save_document(path, document());
     path_ = path;

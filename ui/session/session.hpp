@@ -29,6 +29,11 @@ public:
     void open(const std::filesystem::path& path);
     /// Replaces what is open by a document that has no file yet. @throws Problem.
     void start(Document document);
+    /// Replaces what is open by work brought back after a crash; it is unsaved, and belongs to a file or
+    /// to none. @throws Problem.
+    void bring_back(Document document, const std::filesystem::path& path);
+    /// The file is no longer what was opened or saved: the work here counts as unsaved.
+    void mark_unsaved() { history_.resetClean(); }
     /// @throws Problem, the file untouched.
     void save(const std::filesystem::path& path);
 
@@ -36,6 +41,8 @@ public:
     const std::filesystem::path& path() const { return path_; }
 
     const Document& document() const { return *state_->document; }
+    /// The document as it is now, for a thread that reads it while the person goes on.
+    std::shared_ptr<const Document> shared_document() const { return state_->document; }
     const Project& project() const { return state_->project; }
 
     /// The car on the sheet.

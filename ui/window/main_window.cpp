@@ -1,23 +1,23 @@
 #include "window/main_window.hpp"
 
 #include "drawing/car_canvas.hpp"
+#include "files/file_desk.hpp"
 #include "panels/answers_panel.hpp"
 #include "panels/energy_panel.hpp"
 #include "panels/findings_panel.hpp"
 #include "panels/load_slip.hpp"
+#include "panels/notice_bar.hpp"
 #include "text/figure_text.hpp"
-
-#include <rampwright/core/version.hpp>
 
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
+#include <QClipboard>
 #include <QCloseEvent>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenuBar>
-#include <QMessageBox>
+#include <QMimeData>
 #include <QScopedValueRollback>
 #include <QScrollArea>
 #include <QSettings>
@@ -26,22 +26,18 @@
 #include <QStatusBar>
 #include <QTabBar>
 #include <QVBoxLayout>
-#include <QWhatsThis>
 
 namespace rampwright::ui {
 namespace {
 
-constexpr int right_column = 316;
-
-QString file_filter() {
-    return MainWindow::tr("Rampwright projects (*.ramp.json);;All files (*)");
-}
+constexpr int right_column = 316, said_ms = 6000;
 
 } // namespace
 
 MainWindow::MainWindow(Session& session, bool keep_settings, QWidget* parent)
     : QMainWindow(parent), session_(session), keep_settings_(keep_settings) {
     setObjectName(QStringLiteral("workbench"));
+    setAcceptDrops(true);
     build_middle();
     build_menus();
     connect(&session_, &Session::file_changed, this, &MainWindow::show_title);
@@ -94,6 +90,11 @@ void MainWindow::build_middle() {
     tab_row->addWidget(cars_);
     tab_row->addStretch(1);
     sheet->addLayout(tab_row);
+    notices_ = new NoticeBar(middle);
+    sheet->addWidget(notices_);
+    files_ = new FileDesk(session_, *this, *notices_, keep_settings_);
+    connect(files_, &FileDesk::said, this,
+            [this](const QString& text) { statusBar()->showMessage(text, said_ms); });
     sheets_ = new QStackedWidget(middle);
     sheets_->addWidget(canvas_);
     sheet->addWidget(sheets_, 1);
@@ -169,12 +170,8 @@ void MainWindow::build_menus() {
         connect(action, &QAction::triggered, this, slot);
         return action;
     };
-    // Some desktops leave a few standard keys unset: those are named outright.
     QMenu* file = menuBar()->addMenu(tr("&File"));
-    add(file, tr("&Open…"), QKeySequence::Open, [this] { choose_file(); });
-    file->addSeparator();
-    add(file, tr("&Save"), QKeySequence::Save, [this] { save(); });
-    add(file, tr("Save &As…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { save_as(); });
+    files_->fill_menu(*file);
     file->addSeparator();
     add(file, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
 
@@ -185,6 +182,9 @@ void MainWindow::build_menus() {
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addAction(undo);
     edit->addAction(redo);
+    edit->addSeparator();
+    add(edit, tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C),
+        [this] { copy_figures(); });
 
     build_car_menu();
     QMenu* view = menuBar()->addMenu(tr("&View"));
@@ -230,17 +230,7 @@ void MainWindow::build_menus() {
         action->setChecked(theme().appearance == appearance);
         looks->addAction(action);
     }
-
-    QMenu* help = menuBar()->addMenu(tr("&Help"));
-    add(help, tr("What Is &This?"), QKeySequence(Qt::SHIFT | Qt::Key_F1),
-        [] { QWhatsThis::enterWhatsThisMode(); });
-    add(help, tr("&About Rampwright"), {}, [this] {
-        QMessageBox::about(
-            this, tr("About Rampwright"),
-            tr("<b>Rampwright %1</b><p>Build planning for unpowered gravity racers.<p>Free software under "
-               "the GNU General Public License, version 3 or later.")
-                .arg(QString::fromUtf8(version().data(), static_cast<qsizetype>(version().size()))));
-    });
+    build_help_menu();
 }
 
 void MainWindow::show_step(Step step) {
@@ -296,76 +286,8 @@ void MainWindow::set_appearance(Appearance appearance) {
     if (keep_settings_) QSettings().setValue(QStringLiteral("window/dark"), appearance == Appearance::dark);
 }
 
-void MainWindow::show_problem(const QString& title, const Problem& problem) {
-    QMessageBox box(QMessageBox::Warning, title, title, QMessageBox::Ok, this);
-    const QString file = QString::fromStdString(problem.file());
-    box.setInformativeText(file.isEmpty() ? problem_text(problem)
-                                          : tr("%1\n%2").arg(file, problem_text(problem)));
-    box.exec();
-}
-
-bool MainWindow::open(const std::filesystem::path& path) {
-    if (!may_leave()) return false;
-    try {
-        session_.open(path);
-        statusBar()->showMessage(tr("Opened %1").arg(QString::fromStdString(path.string())), 4000);
-        return true;
-    } catch (const Problem& problem) {
-        show_problem(tr("This project could not be opened"), problem);
-        return false;
-    }
-}
-
-void MainWindow::choose_file() {
-    const QString folder =
-        session_.has_file() ? QString::fromStdString(session_.path().parent_path().string()) : QString();
-    const QString name = QFileDialog::getOpenFileName(this, tr("Open a Project"), folder, file_filter());
-    if (!name.isEmpty()) open(name.toStdString());
-}
-
-bool MainWindow::write(const std::filesystem::path& path) {
-    try {
-        session_.save(path);
-        statusBar()->showMessage(tr("Saved %1").arg(QString::fromStdString(path.string())), 4000);
-        return true;
-    } catch (const Problem& problem) {
-        show_problem(tr("The project was not saved"), problem);
-        return false;
-    }
-}
-
-bool MainWindow::save() {
-    return session_.has_file() ? write(session_.path()) : save_as();
-}
-
-bool MainWindow::save_as() {
-    QFileDialog dialog(this, tr("Save the Project As"), {}, file_filter());
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(QStringLiteral("ramp.json"));
-    if (session_.has_file()) dialog.selectFile(QString::fromStdString(session_.path().string()));
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
-    return write(dialog.selectedFiles().constFirst().toStdString());
-}
-
-bool MainWindow::may_leave() {
-    if (!session_.has_unsaved_work()) return true;
-    QMessageBox box(QMessageBox::Question, tr("Unsaved changes"), tr("Save the changes to this project?"),
-                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
-    box.setObjectName(QStringLiteral("unsaved"));
-    box.setInformativeText(tr("They are lost otherwise."));
-    box.setDefaultButton(QMessageBox::Save);
-    switch (box.exec()) {
-    case QMessageBox::Save:
-        return save();
-    case QMessageBox::Discard:
-        return true;
-    default:
-        return false;
-    }
-}
-
 void MainWindow::closeEvent(QCloseEvent* event) {
-    if (!may_leave()) {
+    if (!files_->may_leave()) {
         event->ignore();
         return;
     }
@@ -376,6 +298,29 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         settings.setValue(QStringLiteral("window/drawer"), drawer_wanted_);
     }
     event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const auto urls = event->mimeData()->urls();
+    if (urls.size() != 1 || !urls.front().isLocalFile()) return;
+    event->acceptProposedAction();
+    files_->open(urls.front().toLocalFile().toStdString());
+}
+
+void MainWindow::copy_figures() {
+    const Figures* figures = session_.figures();
+    if (!figures) return;
+    QString text;
+    for (const TableRow& row : table_rows(*figures, session_.project().units))
+        text += QString::fromStdString(row.label) + QLatin1Char('\t') + QString::fromStdString(row.value) +
+                QLatin1Char('\n');
+    QApplication::clipboard()->setText(text);
+    statusBar()->showMessage(tr("Copied: a table for a message or a spreadsheet."), said_ms);
 }
 
 } // namespace rampwright::ui

@@ -7,7 +7,6 @@
 
 #include <QMainWindow>
 
-#include <filesystem>
 #include <functional>
 
 class QAction;
@@ -19,8 +18,10 @@ class QTabBar;
 namespace rampwright::ui {
 
 class CarCanvas;
+class FileDesk;
 class FindingsPanel;
 class LoadSlip;
+class NoticeBar;
 
 /// The workbench: the job's steps along the top, the sheet of paper, the answers, the slip of the step in
 /// hand, and where the energy goes.
@@ -34,16 +35,15 @@ public:
     CarCanvas& drawing() { return *canvas_; }
     Session& session() { return session_; }
 
-    /// Opens a file, after asking about unsaved work. Problems are shown to the person.
-    bool open(const std::filesystem::path& path);
-    bool save();
-    bool save_as();
-    /// Asks Save, Discard or Cancel where there is unsaved work. @return whether to go on.
-    bool may_leave();
+    FileDesk& files() { return *files_; }
     void show_step(Step step);
+    /// What a start by a person shows beside the project: work left by a crash, the first welcome.
+    void greet(bool demo);
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     void build_middle();
@@ -52,15 +52,17 @@ private:
     void rename_car_on_sheet();
     /// Does an edit, or says in the status line why it cannot be done.
     bool attempt(const std::function<Edit()>& make_edit);
-    void choose_file();
     void show_title();
     void show_cars();
     void set_appearance(Appearance appearance);
-    void show_problem(const QString& title, const Problem& problem);
-    bool write(const std::filesystem::path& path);
+    void build_help_menu();
+    void welcome(int step);
+    void copy_figures();
 
     Session& session_;
     bool keep_settings_;
+    NoticeBar* notices_ = nullptr;
+    FileDesk* files_ = nullptr;
     StepRuler* steps_ = nullptr;
     QTabBar* cars_ = nullptr;
     CarCanvas* canvas_ = nullptr;

@@ -99,6 +99,7 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
     if (call.size.isValid()) window.resize(call.size);
     if (call.step) window.show_step(*call.step);
     window.show();
+    if (keep_settings) window.greet(!call.project);
     if (!call.grab.isEmpty())
         QTimer::singleShot(settling_ms, &window, [&] {
             const bool saved = window.grab().save(call.grab);
