@@ -1,8 +1,14 @@
-# Writes the JSON tables as one C++ source: a raw string literal a table, found by its file name.
+# Writes the JSON files of data/tables and data/rules as one C++ source: a raw string literal a file, found by
+# its name without the ending; those of data/rules as "rules/NAME".
+set(names "")
 set(text "#include <rampwright/core/data_table.hpp>\n\nnamespace rampwright {\nstd::string_view find_data_table(std::string_view name) {\n")
 string(REPLACE " " ";" TABLES "${TABLES}")
 foreach(table ${TABLES})
   get_filename_component(name ${table} NAME_WE)
+  if(table MATCHES "/rules/[^/]*$")
+    set(name "rules/${name}")
+  endif()
+  string(APPEND names "\"${name}\", ")
   file(READ ${table} content)
   # A compiler need not take literals above 64 KiB: cut into pieces the compiler joins.
   string(LENGTH "${content}" length)
@@ -15,5 +21,5 @@ foreach(table ${TABLES})
   endwhile()
   string(APPEND text "    if (name == \"${name}\") return ${literal};\n")
 endforeach()
-string(APPEND text "    return {};\n}\n} // namespace rampwright\n")
+string(APPEND text "    return {};\n}\n\nstd::vector<std::string_view> data_table_names() {\n    return {${names}};\n}\n} // namespace rampwright\n")
 file(WRITE ${OUT} "${text}")

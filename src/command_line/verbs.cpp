@@ -5,7 +5,7 @@
 namespace rampwright {
 
 std::vector<Verb> core_verbs() {
-    return {figures_verb(), versus_verb()};
+    return {figures_verb(), versus_verb(), check_verb()};
 }
 
 Project open_project(const std::string& path) {

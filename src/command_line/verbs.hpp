@@ -18,5 +18,6 @@ DrawSettings draw_settings(const Arguments& arguments);
 
 Verb figures_verb();
 Verb versus_verb();
+Verb check_verb();
 
 } // namespace rampwright

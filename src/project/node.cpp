@@ -104,6 +104,10 @@ std::vector<std::pair<std::string, Node>> Node::members() const {
     return members;
 }
 
+std::string Node::shown() const {
+    return present() ? found_text(*value_) : "";
+}
+
 double Node::raw_number(Limits limits) const {
     const Json& found = required("a number");
     if (!found.is_number()) refuse_type("a number");

@@ -66,6 +66,8 @@ public:
     std::vector<Node> rows() const;
     /// The members of an object, by name.
     std::vector<std::pair<std::string, Node>> members() const;
+    /// What stands here as the file has it, cut short where it is long.
+    std::string shown() const;
     /// Refuses anything but an object or nothing.
     const Node& object() const;
 

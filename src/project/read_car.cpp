@@ -62,6 +62,24 @@ AsBuilt read_as_built(const Node& as_built) {
     return a;
 }
 
+/// A list of what a scale showed, one weighing a number.
+std::vector<double> read_weighings(const Node& list, Limits limits) {
+    constexpr std::size_t most = 100;
+    std::vector<double> weighings;
+    for (const Node& row : list.rows())
+        weighings.push_back(row.number(limits));
+    if (weighings.size() > most) list.refuse("more than a hundred weighings", "keep a few");
+    return weighings;
+}
+
+Readings read_readings(const Node& readings) {
+    Readings r;
+    r.whole = read_weighings(readings["whole_g"], above(0, 5000));
+    r.front = read_weighings(readings["front_g"], from_to(0, 5000));
+    r.rear = read_weighings(readings["rear_g"], from_to(0, 5000));
+    return r;
+}
+
 } // namespace
 
 CarPlan read_car(const Node& car, std::size_t index, const Model& project_model) {
@@ -71,6 +89,7 @@ CarPlan read_car(const Node& car, std::size_t index, const Model& project_model)
     plan.name = car["name"].text("Car " + count);
     plan.number = car["number"].label();
     plan.paint = car["paint"].text();
+    plan.built_on = read_date(car["built_on"]);
     for (const Node& step : car["done"].rows())
         plan.done.push_back(step.text());
     plan.body = read_body(car["body"]);
@@ -81,6 +100,7 @@ CarPlan read_car(const Node& car, std::size_t index, const Model& project_model)
     plan.model = read_car_model(car["model"], project_model, plan.axles.holes);
     plan.drag = read_drag(car["drag"]);
     plan.as_built = read_as_built(car["as_built"]);
+    plan.readings = read_readings(car["as_built"]["readings"]);
     return plan;
 }
 

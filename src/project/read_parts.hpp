@@ -8,6 +8,9 @@ namespace rampwright {
 
 Rules read_rules(const Node& rules);
 Scale read_scale(const Node& scale);
+/// The scale the car may meet on the night; where it is not given, the race's own showing one division too
+/// much.
+Scale read_worse_scale(const Node& scale, const Scale& race);
 TrackPlan read_track(const Node& track);
 AirState read_air(const Node& air);
 std::vector<ShelfPiece> read_shelf(const Node& shelf);
@@ -24,6 +27,9 @@ BodyPlan read_body(const Node& body);
 AxlePlan read_axles(const Node& axles, const BodyPlan& body);
 std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles);
 std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<CutPlan>& cuts);
+
+/// A day as YYYY-MM-DD, or nothing.
+std::string read_date(const Node& date);
 
 /// What a shelf piece and a piece in a car have in common.
 struct PieceBody {

@@ -15,6 +15,7 @@ Project read_project(const Document& document) {
         {{"metric", UnitSystem::metric}, {"inch-ounce", UnitSystem::inch_ounce}}, UnitSystem::metric);
     p.rules = read_rules(root["rules"]);
     p.scale = read_scale(root["scale"]);
+    p.worse_scale = read_worse_scale(root["scale"]["worse"], p.scale);
     p.track = read_track(root["track"]);
     p.air = read_air(root["air"]);
     p.shelf = read_shelf(root["shelf"]);

@@ -1,5 +1,7 @@
 #include "project/read_parts.hpp"
 
+#include <rampwright/materials/materials.hpp>
+
 #include <algorithm>
 
 namespace rampwright {
@@ -18,28 +20,11 @@ bool is_date(std::string_view text) {
 
 } // namespace
 
-Rules read_rules(const Node& rules) {
-    Rules r;
-    r.title = rules["title"].text();
-    r.source = rules["source"].text();
-    r.max_mass = rules["max_mass_g"].maybe_number(above(0, 5000));
-    r.max_length = rules["max_length_mm"].maybe_number(above(0, 2000));
-    r.max_width = rules["max_width_mm"].maybe_number(above(0, 1000));
-    r.max_height = rules["max_height_mm"].maybe_number(above(0, 1000));
-    r.min_ground_clearance = rules["min_ground_clearance_mm"].maybe_number(from_to(0, 200));
-    r.min_inner_width = rules["min_inner_width_mm"].maybe_number(from_to(0, 500));
-    const Node wheelbase = rules["wheelbase_mm"];
-    // Its members have no ending of their own: they are in the unit of the key above.
-    r.wheelbase.min = wheelbase.inner("min").maybe_number(from_to(0, 1000));
-    r.wheelbase.max = wheelbase.inner("max").maybe_number(above(0, 1000));
-    if (r.wheelbase.min && r.wheelbase.max && *r.wheelbase.min > *r.wheelbase.max)
-        wheelbase.refuse("the smallest wheelbase is above the largest", "exchange \"min\" and \"max\"");
-    r.wheel_min_mass = rules["wheel_min_mass_g"].maybe_number(from_to(0, 100));
-    if (const Node touching = rules["wheels_touching"]; touching.present())
-        r.wheels_touching = touching.whole(3, 4);
-    for (const auto& [name, allowed] : rules["allow"].members())
-        if (allowed.present()) r.allow[name] = allowed.flag();
-    return r;
+std::string read_date(const Node& date) {
+    const std::string text = date.text();
+    if (!text.empty() && !is_date(text))
+        date.refuse("\"" + text + "\" is not a date", "write it as YYYY-MM-DD");
+    return text;
 }
 
 Scale read_scale(const Node& scale) {
@@ -47,6 +32,18 @@ Scale read_scale(const Node& scale) {
     s.division = scale["division_g"].number(above(0, 100), {0.1});
     s.rounds_down = scale["reads"].word<bool>({{"nearest", false}, {"down", true}}, false);
     s.offset = scale["offset_g"].number(from_to(-100, 100), {0});
+    return s;
+}
+
+Scale read_worse_scale(const Node& scale, const Scale& race) {
+    Scale s = race;
+    const Node division = scale["division_g"], reads = scale["reads"], offset = scale["offset_g"];
+    if (division.present()) s.division = division.number(above(0, 100));
+    if (reads.present()) s.rounds_down = reads.word<bool>({{"nearest", false}, {"down", true}});
+    if (offset.present())
+        s.offset = offset.number(from_to(-100, 100));
+    else
+        s.offset = offset.assume_si(race.offset + race.division, 0);
     return s;
 }
 
@@ -81,6 +78,16 @@ Tools read_tools(const Node& tools) {
     t.saw_kerf = tools["saw_kerf_mm"].number(from_to(0, 10), {1.0});
     t.saw_tolerance = tools["saw_tolerance_mm"].number(from_to(0, 10), {0.5});
     t.drill_tolerance = tools["drill_tolerance_mm"].number(from_to(0, 10), {0.2});
+    const Node putty = tools["putty"], pellet = tools["pellet_diameter_mm"];
+    if (putty.present()) {
+        t.putty = putty.text();
+        if (find_material(t.putty) == nullptr)
+            putty.refuse("\"" + t.putty + "\" is not in the table of materials",
+                         "use one of " + names_of(materials()));
+    } else {
+        putty.assume(t.putty);
+    }
+    t.pellet_diameter = pellet.number(from_to(0.5, 50), {5});
     return t;
 }
 
@@ -93,9 +100,7 @@ std::vector<Run> read_runs(const Node& runs, const std::vector<CarPlan>& cars) {
         run.car = car.text();
         if (std::none_of(cars.begin(), cars.end(), [&](const CarPlan& c) { return c.id == run.car; }))
             car.refuse("no car has the id \"" + run.car + "\"", "give the \"id\" of a car of this project");
-        run.date = row["date"].text();
-        if (!run.date.empty() && !is_date(run.date))
-            row["date"].refuse("\"" + run.date + "\" is not a date", "write it as YYYY-MM-DD");
+        run.date = read_date(row["date"]);
         run.lane = row["lane"].label();
         run.time = row["time_s"].number(above(0, 100));
         run.notes = row["notes"].text();

@@ -1,8 +1,8 @@
 #include "car/running_surface.hpp"
+#include "results/scale_figures.hpp"
 
-#include <rampwright/bench/scale.hpp>
 #include <rampwright/results/figures.hpp>
-#include <rampwright/rules/check.hpp>
+#include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/first_order.hpp>
 
@@ -138,12 +138,6 @@ void fill_standing(Figures& figures, const HeatCase& heat_case, const ReadyHeat&
     figures.air_density = ready.air.density;
 }
 
-void fill_scale(Figures& figures, const Project& project) {
-    if (!project.rules.max_mass) return;
-    const ScaleVerdict verdict = weigh(project.scale, figures.mass, *project.rules.max_mass);
-    figures.scale = ScaleFigures{verdict.reading, verdict.bound, verdict.margin};
-}
-
 /// A default concerns a car if it stands in its own part of the file or in no car's.
 bool concerns(const std::string& key, std::size_t car) {
     const std::string own = "/cars/" + std::to_string(car) + "/";
@@ -163,7 +157,8 @@ Figures compute_figures(const Project& project, std::size_t car) {
     fill_heat(figures, heat_case, result, result.finished ? propagate(project, heat_case) : FirstOrder{});
     figures.sensitivities = find_sensitivities(heat_case);
     fill_steer(figures, ready, project.cars[car], project.track);
-    fill_scale(figures, project);
+    figures.scale = weigh_car(project, heat_case.car, figures.mass);
+    figures.built = compare_built(project, heat_case.car);
     for (const Assumed& assumed : project.assumed)
         if (concerns(assumed.key, car)) figures.assumed.push_back(assumed);
     fill_findings(figures, project, heat_case, ready, result);

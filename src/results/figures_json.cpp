@@ -1,3 +1,6 @@
+#include "results/finding_json.hpp"
+#include "results/scale_figures.hpp"
+
 #include <rampwright/results/figures.hpp>
 
 namespace rampwright {
@@ -44,17 +47,6 @@ Json wheel_budget_json(const Figures& figures) {
                                       {"scrub", w.scrub * 1e3}, {"windage", w.windage * 1e3}};
     }
     return result;
-}
-
-Json finding_json(const Finding& finding) {
-    Json values = Json::object();
-    for (const auto& [key, value] : finding.values)
-        values[key] = value;
-    Json at = nullptr;
-    if (finding.at) at = {finding.at->x() * 1e3, finding.at->y() * 1e3, finding.at->z() * 1e3};
-    return {{"code", finding.code},   {"severity", to_string(finding.severity)},
-            {"where", finding.where}, {"at_mm", at},
-            {"values", values},       {"text", finding.text}};
 }
 
 Json heat_json(const HeatFigures& heat) {
@@ -121,15 +113,11 @@ Json to_json(const Figures& f) {
         json["shares"].push_back(share);
     }
     json["steer"] = steer_json(f.steer);
-    json["scale"] = nullptr;
-    if (f.scale)
-        json["scale"] = {{"reads_g", f.scale->reads * 1e3},
-                         {"reads_oz", f.scale->reads / 0.028349523125},
-                         {"largest_legal_true_g", f.scale->largest_legal_true * 1e3},
-                         {"margin_g", f.scale->margin * 1e3}};
+    json["scale"] = f.scale ? to_json(*f.scale) : Json(nullptr);
+    json["built"] = f.built ? to_json(*f.built) : Json(nullptr);
     json["findings"] = Json::array();
     for (const Finding& finding : f.findings)
-        json["findings"].push_back(finding_json(finding));
+        json["findings"].push_back(to_json(finding));
     json["assumed"] = Json::array();
     for (const Assumed& a : f.assumed) {
         Json value;

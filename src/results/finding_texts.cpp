@@ -102,6 +102,10 @@ constexpr std::array texts{
         "Guidance margin {margin} with {front_load_g} g in front: below 1 the front is too light, or steered "
         "too little, to hold the car against bumps."},
     // Rules
+    Text{"scale-worse-reads-over",
+         "The race's scale finds the car legal, a worse one would read {worse_reads_g} g: keep {off_g} g of "
+         "putty where it comes off easily, {pellet_mm} mm of a {diameter_mm} mm pellet."},
+    Text{"rule-breach-words", "A rule of this race is broken."},
     Text{"rule-breach", "A rule of this race is broken: the limit is {limit*}, the car has {measured*}."},
 };
 

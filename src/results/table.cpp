@@ -1,3 +1,5 @@
+#include "results/columns.hpp"
+
 #include <rampwright/results/table.hpp>
 #include <rampwright/units/format.hpp>
 
@@ -7,16 +9,6 @@
 namespace rampwright {
 
 namespace {
-
-/// Characters a reader sees: UTF-8 continuation bytes take no room.
-std::size_t width(const std::string& text) {
-    return std::size_t(std::count_if(text.begin(), text.end(),
-                                     [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-std::string padded(const std::string& text, std::size_t wide) {
-    return text + std::string(wide > width(text) ? wide - width(text) : 0, ' ');
-}
 
 std::string per_cent(double part) {
     return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});

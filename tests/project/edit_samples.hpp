@@ -95,6 +95,16 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
                                             {"mass_g", step}});
          }},
         {"remove_shelf_piece", [=](const Document& d) { return remove_shelf_piece(d, n % 5); }},
+        {"set_rules",
+         [=](const Document& d) {
+             return set_rules(d, Json{{"title", "class " + tail}, {"max_length_mm", 170 + step}},
+                              "class " + tail);
+         }},
+        {"set_readings",
+         [=](const Document& d) {
+             return set_readings(d, car, {{(140 + step) * g, 141 * g}, {step * 10 * g}, {}});
+         }},
+        {"set_readings taken back", [=](const Document& d) { return set_readings(d, 0, {}); }},
         {"set_units",
          [=](const Document& d) {
              return set_units(d, n % 2 == 0 ? UnitSystem::inch_ounce : UnitSystem::metric);

@@ -10,6 +10,18 @@ namespace rampwright {
 /// the order of the arguments.
 Combined balance_on_two_supports(const Measured& front, const Measured& rear, const Measured& distance);
 
+/// The same where the rear was not weighed but the whole car was: D front / whole.
+Combined balance_from_whole(const Measured& front, const Measured& whole, const Measured& distance);
+
+/// What a scale showed several times for one thing, taken off and put back each time: the mean, with the
+/// spread of the readings (divided by the root of their number) and the display's own division (rectangular,
+/// division / sqrt 12) in its sigma. Source: JCGM 100:2008 (GUM) 4.2.3, 4.3.7, F.2.2.1 and G.4. No reading:
+/// zero, with a sigma of infinity.
+Measured mean_of_weighings(const std::vector<double>& readings, double division);
+
+/// Greatest less least reading; zero for fewer than two.
+double spread_of_weighings(const std::vector<double>& readings);
+
 /// A car whose wheels turn freely, level and then with its front raised by a known angle: less of it bears on
 /// the front the higher its centre of mass lies.
 struct TiltWeighing {

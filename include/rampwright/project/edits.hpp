@@ -69,6 +69,15 @@ Edit remove_run(const Document& document, std::size_t run);
 Edit add_shelf_piece(const Document& document, const Json& piece);
 Edit remove_shelf_piece(const Document& document, std::size_t piece);
 
+/// Replaces the race's rules by these, a `rules` object as the file holds it; keys that this version does not
+/// know stay as they are. @param title what the history calls them.
+Edit set_rules(const Document& document, const Json& rules, const std::string& title);
+
+/// Takes weighings of the finished car (kg, one number a weighing): writes them down, and sets the measured
+/// mass and front load to their means; where the front was not weighed but the rear was, to what is left.
+/// Empty lists take the weighing back, and the measured value with it.
+Edit set_readings(const Document& document, std::size_t car, const Readings& readings);
+
 Edit set_units(const Document& document, UnitSystem units);
 
 } // namespace rampwright

@@ -75,14 +75,31 @@ struct Range {
     std::optional<double> min, max;
 };
 
+/// What the file says of one rule in its own words, in place of the usual ones (rules/rule_kinds.hpp).
+struct RuleWords {
+    std::string text, inspect, source;
+};
+
+/// A rule of the house that no program can decide: what it says, and how it is looked at.
+struct HouseRule {
+    std::string text, inspect, source;
+};
+
 /// Limits of a race, SI; an absent limit is not checked.
 struct Rules {
+    std::string set; ///< id of the rule set they were taken from; empty where they were not
     std::string title, source;
     std::optional<double> max_mass, max_length, max_width, max_height, min_ground_clearance, min_inner_width,
-        wheel_min_mass;
-    Range wheelbase;
+        wheel_min_mass, wheel_min_width;
+    std::optional<double> max_nose_height; ///< of the most forward point: what the start pin holds
+    Range wheelbase, wheel_diameter;
     std::optional<int> wheels_touching;
     std::map<std::string, bool> allow;
+    std::optional<std::vector<std::string>> lubricants; ///< kinds allowed; empty: none is
+    std::string built_after;                            ///< YYYY-MM-DD: the first day a car may be built on
+    std::map<std::string, RuleWords> words;             ///< by the rule's id
+    std::vector<HouseRule> house;
+    std::map<std::string, std::string> others; ///< what this version does not know, as the file has it
 };
 
 struct Scale {
@@ -143,6 +160,8 @@ struct ShelfPiece {
 struct Tools {
     std::vector<double> drill_bits;
     double saw_kerf = 0, saw_tolerance = 0, drill_tolerance = 0;
+    std::string putty = "tungsten-putty"; ///< what pellets for the last tenths of a gram are rolled from
+    double pellet_diameter = 5e-3;        ///< m, of the roll they are cut from
 };
 
 /// A point of an outline as the file gives it.
@@ -236,8 +255,15 @@ struct AsBuilt {
         yaw_inertia;
 };
 
+/// What a kitchen scale showed on the finished car, one number a weighing, kg: the whole car; under the front
+/// wheels, the rear on a block as high as the scale; and the other way round.
+struct Readings {
+    std::vector<double> whole, front, rear;
+};
+
 struct CarPlan {
     std::string id, name, number, paint;
+    std::string built_on; ///< YYYY-MM-DD; empty where it is not said
     std::vector<std::string> done;
     BodyPlan body;
     AxlePlan axles;
@@ -247,6 +273,7 @@ struct CarPlan {
     Model model; ///< the project's, overridden name by name
     DragPlan drag;
     AsBuilt as_built;
+    Readings readings; ///< a record; what counts is `as_built`, which the edit that takes them sets
 };
 
 struct Run {
@@ -259,6 +286,7 @@ struct Project {
     UnitSystem units = UnitSystem::metric;
     Rules rules;
     Scale scale;
+    Scale worse_scale; ///< what it might be on the night; unless given, shows one division too much
     TrackPlan track;
     AirState air;
     std::vector<ShelfPiece> shelf;

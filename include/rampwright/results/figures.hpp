@@ -1,6 +1,7 @@
 #pragma once
 
 #include <rampwright/core/json.hpp>
+#include <rampwright/results/built.hpp>
 #include <rampwright/results/finding.hpp>
 
 #include <array>
@@ -51,10 +52,24 @@ struct SteerFigures {
     std::optional<double> best_toe, best_drift; ///< rad, m
 };
 
+/// An amount of putty: its mass, kg, and the length of a pellet of it, m.
+struct PuttyAmount {
+    double mass = 0, pellet = 0;
+};
+
+/// The car on the race's scale and on a worse one, and what that asks of the builder.
 struct ScaleFigures {
     double reads = 0;              ///< kg as displayed
     double largest_legal_true = 0; ///< kg, the bound itself is not legal
     double margin = 0;             ///< bound less the car
+    double worse_reads = 0, worse_largest_legal_true = 0, worse_margin = 0; ///< the same on the worse scale
+    double mass_sigma = 0; ///< kg, of the car: from the weighings, or what the parts' masses are known to
+    /// What should come off easily, so that the worse scale finds the car legal even where it is two sigma
+    /// heavier than thought; and what to bring along, so that it can be filled up to the more lenient bound
+    /// where it is two sigma lighter.
+    PuttyAmount take_off, carry;
+    std::string putty; ///< the material's name
+    double putty_density = 0, pellet_diameter = 0;
 };
 
 /// Everything computed for one car, SI: the one source of every number on screen, sheet and command line.
@@ -78,6 +93,7 @@ struct Figures {
     std::vector<Share> shares;              ///< ranked
     SteerFigures steer;
     std::optional<ScaleFigures> scale; ///< none where the rules set no greatest mass
+    std::optional<Built> built;        ///< none where nothing was measured on the finished car
     std::vector<Finding> findings;     ///< most severe first
     std::vector<Assumed> assumed;      ///< those that concern this car or every car
     bool drawn = false;                ///< sigma and shares from draws rather than first order

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <rampwright/results/built.hpp>
+
+namespace rampwright {
+
+/// The plan's mass (kg), balance point ahead of the rear axle and wheelbase (m), on the level.
+struct PlannedStanding {
+    double mass = 0, balance = 0, wheelbase = 0;
+};
+
+/// What to do so that the finished car becomes the planned one (compare_built says by which rules).
+/// @param found its mass and balance point as found.
+std::vector<Trim> plan_trims(const Project& project, const CarModel& car, const PlannedStanding& planned,
+                             const Vec2& found, bool mass_known, bool balance_known);
+
+} // namespace rampwright
