@@ -71,7 +71,8 @@ public:
         trim.by = -off * mass_ / heaviest->mass;
         trim.piece = heaviest->piece->name;
         trim.text = "Move " + trim.piece + " (" + text(trim.mass, Quantity::mass) + ") " +
-                    text(std::abs(trim.by), Quantity::length) + (trim.by > 0 ? " forward" : " back") + ".";
+                    text(std::abs(trim.by), Quantity::length) + (trim.by > 0 ? " forward" : " back") +
+                    ", if its cut lets it.";
         balance_ = planned_.balance;
         finish(std::move(trim));
     }

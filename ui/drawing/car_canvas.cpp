@@ -72,6 +72,7 @@ void CarCanvas::paintEvent(QPaintEvent*) {
     for (const View view : all_views) {
         painter.save();
         painter.setClipRect(map_.frame(view).intersected(map_.paper().adjusted(1, 1, -1, -1)));
+        paint_limits(painter, c, view);
         paint_car(painter, c, view);
         paint_handles(painter, c, view);
         painter.restore();

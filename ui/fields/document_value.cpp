@@ -23,7 +23,8 @@ ValueUnit find_value_unit(const std::string& pointer) {
     while (!rest.empty()) {
         const std::size_t slash = rest.rfind('/');
         const std::string_view key = rest.substr(slash + 1);
-        if (!std::all_of(key.begin(), key.end(), [](char c) { return c >= '0' && c <= '9'; })) {
+        const bool index = std::all_of(key.begin(), key.end(), [](char c) { return c >= '0' && c <= '9'; });
+        if (!index && key != "min" && key != "max") {
             const Unit* unit = find_key_unit(key);
             return unit ? ValueUnit{unit->quantity, unit} : ValueUnit{};
         }

@@ -15,7 +15,8 @@ struct ValueUnit {
     const Unit* unit = nullptr; ///< of the file; none for a plain number
 };
 
-/// The unit of the key a pointer ends in; of the array's key for an element of an array.
+/// The unit of the key a pointer ends in; of the key above for an element of an array and for the ends of a
+/// range, "min" and "max".
 ValueUnit find_value_unit(const std::string& pointer);
 
 /// The number the file states, SI; nothing where it states none.

@@ -23,11 +23,12 @@ struct FieldGroup {
 };
 
 /// The groups of a step; the tables are in field_tables.cpp.
-std::span<const FieldGroup> agree_fields();
+std::span<const FieldGroup> scale_fields();
 std::span<const FieldGroup> shape_fields();
 std::span<const FieldGroup> roll_fields();
 std::span<const FieldGroup> aim_fields();
 std::span<const FieldGroup> run_fields();
+std::span<const FieldGroup> measured_fields();
 
 /// The JSON pointer a spec stands for now; nothing where the file has no such wheel.
 std::optional<std::string> resolve_pointer(const Session& session, const char* pointer);

@@ -11,30 +11,24 @@ namespace {
 
 #define FIELD_TEXT(text) QT_TRANSLATE_NOOP("Fields", text)
 
-constexpr auto limits = std::to_array<FieldSpec>({
-    {"/rules/max_mass_g", FIELD_TEXT("Greatest mass"), FIELD_TEXT("What the race's scale may show at most.")},
-    {"/rules/max_length_mm", FIELD_TEXT("Greatest length"),
-     FIELD_TEXT("From the hindmost to the foremost point of the car.")},
-    {"/rules/max_width_mm", FIELD_TEXT("Greatest width"), FIELD_TEXT("Over the wheels and axle heads.")},
-    {"/rules/max_height_mm", FIELD_TEXT("Greatest height"), FIELD_TEXT("Above the lane.")},
-    {"/rules/min_ground_clearance_mm", FIELD_TEXT("Clearance"),
-     FIELD_TEXT("The least gap under the car, so that it passes over the lane's rail.")},
-    {"/rules/min_inner_width_mm", FIELD_TEXT("Between wheels"),
-     FIELD_TEXT("The least distance between the wheels' inner faces.")},
-    {"/rules/wheel_min_mass_g", FIELD_TEXT("Wheel at least"),
-     FIELD_TEXT("What a wheel must weigh at least.")},
-    {"/rules/wheelbase_mm/min", FIELD_TEXT("Wheelbase from"),
-     FIELD_TEXT("The least distance from axle to axle.")},
-    {"/rules/wheelbase_mm/max", FIELD_TEXT("Wheelbase to"),
-     FIELD_TEXT("The greatest distance from axle to axle.")},
-});
 constexpr auto scale = std::to_array<FieldSpec>({
     {"/scale/division_g", FIELD_TEXT("Division"), FIELD_TEXT("The smallest step the race's scale shows.")},
     {"/scale/offset_g", FIELD_TEXT("Shows too much by"),
      FIELD_TEXT("What the scale shows with nothing on it; negative where it shows too little.")},
 });
-constexpr std::array<FieldGroup, 2> agree{
-    {{FIELD_TEXT("Limits"), limits}, {FIELD_TEXT("Race scale"), scale}}};
+constexpr auto worse_scale = std::to_array<FieldSpec>({
+    {"/scale/worse/division_g", FIELD_TEXT("Its division"),
+     FIELD_TEXT("Of a scale the car may meet on the night; left empty, the race scale's own.")},
+    {"/scale/worse/offset_g", FIELD_TEXT("Shows too much by"),
+     FIELD_TEXT("Left empty: one division more than the race scale.")},
+});
+constexpr auto putty = std::to_array<FieldSpec>({
+    {"/tools/pellet_diameter_mm", FIELD_TEXT("Pellet across"),
+     FIELD_TEXT("Diameter of the roll of putty that pellets are cut from.")},
+});
+constexpr std::array<FieldGroup, 3> scales{{{FIELD_TEXT("Race scale"), scale},
+                                            {FIELD_TEXT("A worse scale"), worse_scale},
+                                            {FIELD_TEXT("Putty for the last tenths"), putty}}};
 
 constexpr auto block = std::to_array<FieldSpec>({
     {"@/body/block_mass_g", FIELD_TEXT("Block weighs"),
@@ -133,18 +127,19 @@ constexpr auto as_built = std::to_array<FieldSpec>({
      FIELD_TEXT("What the scale shows under the front wheels, the rear at the same height.")},
     {"@/as_built/balance_ahead_of_rear_axle_mm", FIELD_TEXT("Balances at"),
      FIELD_TEXT("Ahead of the rear axle, on a knife edge.")},
+    {"@/as_built/centre_height_mm", FIELD_TEXT("Centre of mass at"),
+     FIELD_TEXT("Above the lane, where it was measured.")},
 });
-constexpr std::array<FieldGroup, 3> run{{{FIELD_TEXT("Track"), track},
-                                         {FIELD_TEXT("Air"), air},
-                                         {FIELD_TEXT("Measured on the finished car"), as_built}}};
+constexpr std::array<FieldGroup, 2> run{{{FIELD_TEXT("Track"), track}, {FIELD_TEXT("Air"), air}}};
+constexpr std::array<FieldGroup, 1> measured{{{FIELD_TEXT("Typed back from the sheet"), as_built}}};
 
 #undef FIELD_TEXT
 
 } // namespace
 } // namespace tables
 
-std::span<const FieldGroup> agree_fields() {
-    return tables::agree;
+std::span<const FieldGroup> scale_fields() {
+    return tables::scales;
 }
 std::span<const FieldGroup> shape_fields() {
     return tables::shape;
@@ -157,6 +152,9 @@ std::span<const FieldGroup> aim_fields() {
 }
 std::span<const FieldGroup> run_fields() {
     return tables::run;
+}
+std::span<const FieldGroup> measured_fields() {
+    return tables::measured;
 }
 
 std::optional<std::string> resolve_pointer(const Session& session, const char* pointer) {

@@ -4,6 +4,7 @@
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
 #include "look/theme.hpp"
+#include "panels/scale_panel.hpp"
 #include "text/figure_text.hpp"
 
 #include <QCheckBox>
@@ -87,6 +88,7 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
     problem_->hide();
     column->addWidget(problem_);
     connect(add_, &QPushButton::clicked, this, &LoadSlip::add_from_shelf);
+    column->addWidget(new ScaleWords(session_, QStringLiteral("scale.words.load"), this));
     column->addStretch(1);
 
     connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {

@@ -1,7 +1,9 @@
 #include "window/step_pages.hpp"
 
+#include "panels/agree_slip.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/value_slip.hpp"
+#include "panels/weigh_slip.hpp"
 
 #include <QCoreApplication>
 
@@ -15,15 +17,14 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
         return QCoreApplication::translate("rampwright::ui::StepPages", text);
     };
     return {
-        {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
-         new ValueSlip(session, agree_fields())},
+        {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."), new AgreeSlip(session)},
         {Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
          new ValueSlip(session, shape_fields())},
         {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
         {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
-        {Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
-         new ValueSlip(session, run_fields())},
+        {Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields())},
+        {Step::paper, tr("Paper"), tr("The finished car against its plan."), new WeighSlip(session)},
     };
 }
 
