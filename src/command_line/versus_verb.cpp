@@ -1,7 +1,6 @@
 #include "verbs.hpp"
 
-#include <rampwright/study/draws.hpp>
-#include <rampwright/units/format.hpp>
+#include <rampwright/results/versus_text.hpp>
 
 #include <ostream>
 
@@ -43,18 +42,12 @@ Exit run(const Arguments& arguments, std::ostream& out, std::ostream&) {
         out << to_json(versus, first, second).dump(2) << "\n";
         return Exit::done;
     }
-    const FormatOptions ms{.unit = find_unit("ms"), .decimals = 1};
-    const auto per_cent = [](double part) {
-        return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});
-    };
+    const VersusText text = to_text(versus, project.units);
     out << first << " against " << second << ", " << versus.draws << " draws, seed " << versus.seed << "\n"
-        << "  " << first << " is faster by        "
-        << format(versus.mean_gap, Quantity::time, project.units, ms) << ", one sigma "
-        << format(versus.sigma_gap, Quantity::time, project.units, ms) << "\n"
-        << "  at the finish it leads by  " << format(versus.gap_at_finish, Quantity::length, project.units)
-        << "\n"
-        << "  it wins one heat           " << per_cent(versus.first_wins) << "\n"
-        << "  it is the faster car       " << per_cent(versus.first_better) << "\n";
+        << "  " << first << " is faster by        " << text.gap << ", one sigma " << text.sigma << "\n"
+        << "  at the finish it leads by  " << text.lead << "\n"
+        << "  it wins one heat           " << text.wins << "\n"
+        << "  it is the faster car       " << text.better << "\n";
     return Exit::done;
 }
 

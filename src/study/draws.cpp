@@ -1,16 +1,15 @@
+#include "share_out.hpp"
+
 #include <rampwright/core/problem.hpp>
 #include <rampwright/heat/replay.hpp>
 #include <rampwright/study/draws.hpp>
 
 #include <algorithm>
-#include <atomic>
-#include <chrono>
 #include <cmath>
-#include <condition_variable>
+#include <iterator>
 #include <limits>
-#include <mutex>
 #include <numbers>
-#include <thread>
+#include <set>
 
 namespace rampwright {
 
@@ -27,6 +26,9 @@ std::uint64_t mixed(std::uint64_t x) {
 double uniform(std::uint64_t bits) {
     return (double(bits >> 11) + 0.5) * 0x1p-53;
 }
+
+/// Of the whole time that the draws take; the shares take the rest.
+constexpr double draws_part = 0.9;
 
 /// A car's inputs with the stream each is drawn from.
 struct DrawnCar {
@@ -72,31 +74,59 @@ void draw_one(const DrawnCar& car, HeatCase& varied, const std::shared_ptr<const
     out.heat[draw] = out.expected[draw] + scatter;
 }
 
-std::vector<Share> find_shares(const DrawnCar& car, const CarDraws& draws, std::uint64_t seed) {
-    // Over the heats that finish: an infinite time has no variance.
-    std::vector<std::size_t> finished;
-    std::vector<double> y;
-    for (std::size_t n = 0; n < draws.heat.size(); ++n)
-        if (std::isfinite(draws.heat[n])) {
-            finished.push_back(n);
-            y.push_back(draws.heat[n]);
-        }
-    std::vector<Share> shares;
-    const auto add = [&](const std::string& key, std::uint64_t stream) {
-        std::vector<double> z;
-        z.reserve(finished.size());
-        for (std::size_t n : finished)
-            z.push_back(standard_normal(seed, n, stream));
-        const SobolIndex index = first_order_index(z, y);
-        shares.push_back({key, index.value, index.standard_error});
+/// Every car's shares, one input at a time, so that the threads have them to share out.
+bool find_shares(const std::vector<DrawnCar>& cars, Draws& draws, const DrawSettings& settings) {
+    struct Wanted {
+        std::size_t car;
+        std::string key;
+        std::uint64_t stream;
+        Share found;
     };
-    for (std::size_t n = 0; n < car.inputs.size(); ++n)
-        add(car.inputs[n].key, car.streams[n]);
-    if (car.nominal.track.clock_offset.sigma > 0) add("clock_offset", stream_of("clock_offset"));
-    if (car.nominal.track.run_scatter > 0) add("run_scatter", car.scatter_stream);
-    std::stable_sort(shares.begin(), shares.end(),
-                     [](const Share& a, const Share& b) { return a.share > b.share; });
-    return shares;
+    std::vector<Wanted> wanted;
+    struct Sample {
+        std::vector<std::size_t> draws; ///< those that finish: an infinite time has no variance
+        std::vector<double> y;
+    };
+    std::vector<Sample> samples(cars.size());
+    for (std::size_t n = 0; n < cars.size(); ++n) {
+        const std::vector<double>& heat = draws.cars[n].heat;
+        for (std::size_t draw = 0; draw < heat.size(); ++draw)
+            if (std::isfinite(heat[draw])) {
+                samples[n].draws.push_back(draw);
+                samples[n].y.push_back(heat[draw]);
+            }
+        const DrawnCar& car = cars[n];
+        // Inputs of one name, the four axles, are drawn as one.
+        std::set<std::uint64_t> seen;
+        for (std::size_t i = 0; i < car.inputs.size(); ++i)
+            if (seen.insert(car.streams[i]).second)
+                wanted.push_back({n, car.inputs[i].key, car.streams[i], {}});
+        if (car.nominal.track.clock_offset.sigma > 0)
+            wanted.push_back({n, "clock_offset", stream_of("clock_offset"), {}});
+        if (car.nominal.track.run_scatter > 0) wanted.push_back({n, "run_scatter", car.scatter_stream, {}});
+    }
+    const auto work = [&](std::size_t from, std::size_t to) {
+        std::vector<double> z;
+        for (std::size_t i = from; i < to; ++i) {
+            Wanted& each = wanted[i];
+            const Sample& sample = samples[each.car];
+            z.clear();
+            for (std::size_t draw : sample.draws)
+                z.push_back(standard_normal(settings.seed, draw, each.stream));
+            const SobolIndex index = first_order_index(z, sample.y);
+            each.found = {each.key, index.value, index.standard_error};
+        }
+    };
+    const auto keep_going = [&](double part) {
+        return !settings.keep_going || settings.keep_going(draws_part + (1 - draws_part) * part);
+    };
+    if (!share_out(wanted.size(), 1, settings.threads, keep_going, [&] { return work; })) return false;
+    for (Wanted& each : wanted)
+        draws.cars[each.car].shares.push_back(std::move(each.found));
+    for (CarDraws& car : draws.cars)
+        std::stable_sort(car.shares.begin(), car.shares.end(),
+                         [](const Share& a, const Share& b) { return a.share > b.share; });
+    return true;
 }
 
 double sample_mean(const std::vector<double>& values) {
@@ -143,78 +173,72 @@ Draws run_draws(const Project& project, const std::vector<std::size_t>& cars, co
         car.heat.resize(settings.draws);
     }
     constexpr std::size_t chunk = 32;
-    std::atomic<std::size_t> next{0};
-    std::atomic<bool> stop{false};
-    const auto work = [&] {
-        std::vector<HeatCase> own(prepared.size());
-        for (std::size_t from; !stop && (from = next.fetch_add(chunk)) < settings.draws;)
-            for (std::size_t draw = from; draw < std::min(from + chunk, settings.draws) && !stop; ++draw)
+    const auto make_work = [&] {
+        return [&, own = std::vector<HeatCase>(prepared.size())](std::size_t from, std::size_t to) mutable {
+            for (std::size_t draw = from; draw < to; ++draw)
                 for (std::size_t car = 0; car < own.size(); ++car)
                     draw_one(prepared[car], own[car], track, settings.seed, draw, draws.cars[car]);
+        };
     };
-    const unsigned count =
-        settings.threads ? settings.threads : std::max(1u, std::thread::hardware_concurrency());
-    {
-        std::mutex mutex;
-        std::condition_variable ended;
-        unsigned running = count;
-        std::vector<std::jthread> threads;
-        for (unsigned n = 0; n < count; ++n)
-            threads.emplace_back([&] {
-                work();
-                const std::lock_guard lock(mutex);
-                --running;
-                ended.notify_one();
-            });
-        std::unique_lock lock(mutex);
-        while (running > 0) {
-            ended.wait_for(lock, std::chrono::milliseconds(30));
-            if (settings.keep_going &&
-                !settings.keep_going(
-                    std::min(1.0, double(next) / double(std::max<std::size_t>(1, settings.draws)))))
-                stop = true;
-        }
-    }
-    draws.cancelled = stop;
-    if (draws.cancelled) return draws;
-    for (std::size_t car = 0; car < cars.size(); ++car)
-        draws.cars[car].shares = find_shares(prepared[car], draws.cars[car], settings.seed);
+    const auto keep_going = [&](double part) {
+        return !settings.keep_going || settings.keep_going(draws_part * part);
+    };
+    draws.cancelled = !share_out(settings.draws, chunk, settings.threads, keep_going, make_work) ||
+                      !find_shares(prepared, draws, settings);
     return draws;
 }
 
-Figures with_draws(Figures figures, const CarDraws& draws) {
-    figures.drawn = true;
-    figures.shares = draws.shares;
-    std::vector<double> times = draws.heat;
+DrawnHeat summarise(const CarDraws& draws) {
+    std::vector<double> times;
+    std::copy_if(draws.heat.begin(), draws.heat.end(), std::back_inserter(times),
+                 [](double time) { return std::isfinite(time); });
+    DrawnHeat heat;
+    heat.stopped = draws.heat.size() - times.size();
+    if (times.empty()) return heat;
     std::sort(times.begin(), times.end());
-    if (times.empty() || !figures.heat.time || !std::isfinite(times.back())) return figures;
-    figures.heat.sigma = sample_sigma(times);
+    heat.mean = sample_mean(times);
+    heat.sigma = sample_sigma(times);
     const auto quantile = [&](double part) {
         const double place = part * double(times.size() - 1);
         const std::size_t below = std::size_t(place);
         const std::size_t above = std::min(below + 1, times.size() - 1);
         return times[below] + (place - double(below)) * (times[above] - times[below]);
     };
-    figures.heat.interval95 = {quantile(0.025), quantile(0.975)};
+    heat.interval95 = {quantile(0.025), quantile(0.975)};
+    return heat;
+}
+
+Figures with_draws(Figures figures, const CarDraws& draws) {
+    figures.drawn = true;
+    figures.shares = draws.shares;
+    const DrawnHeat heat = summarise(draws);
+    // A spread over the heats that finish would be too narrow where some do not.
+    if (draws.heat.empty() || !figures.heat.time || heat.stopped > 0) return figures;
+    figures.heat.sigma = heat.sigma;
+    figures.heat.interval95 = heat.interval95;
     return figures;
 }
 
 Versus compare(const Project& project, std::size_t first, std::size_t second, const DrawSettings& settings) {
-    const Draws draws = run_draws(project, {first, second}, settings);
+    return compare(project, first, second, run_draws(project, {first, second}, settings), settings.seed);
+}
+
+Versus compare(const Project& project, std::size_t first, std::size_t second, const Draws& draws,
+               std::uint64_t seed) {
     const CarDraws &a = draws.cars[0], &b = draws.cars[1];
     Versus versus;
-    versus.draws = settings.draws;
-    versus.seed = settings.seed;
+    versus.draws = a.heat.size();
+    versus.seed = seed;
     std::vector<double> gaps;
-    for (std::size_t n = 0; n < settings.draws; ++n) {
+    for (std::size_t n = 0; n < versus.draws; ++n) {
         const auto half = [](double x, double y) { return x < y ? 1.0 : x > y ? 0.0 : 0.5; };
         versus.first_wins += half(a.heat[n], b.heat[n]);
         versus.first_better += half(a.expected[n], b.expected[n]);
         const double gap = b.expected[n] - a.expected[n];
         if (std::isfinite(gap)) gaps.push_back(gap);
     }
-    versus.first_wins /= double(settings.draws);
-    versus.first_better /= double(settings.draws);
+    versus.first_wins /= double(versus.draws);
+    versus.first_better /= double(versus.draws);
     if (!gaps.empty()) {
         versus.mean_gap = sample_mean(gaps);
         versus.sigma_gap = sample_sigma(gaps);

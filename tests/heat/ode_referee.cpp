@@ -127,7 +127,7 @@ public:
         }
     }
 
-    RefereeHeat run();
+    RefereeHeat run(double tolerance);
 
 private:
     struct Situation {
@@ -286,7 +286,7 @@ double Referee::acceleration(double s, double v) const {
     return x[0];
 }
 
-RefereeHeat Referee::run() {
+RefereeHeat Referee::run(double tolerance) {
     const double start = on_line(plan_.start_line), finish = on_line(plan_.finish_line);
     // Where either axle passes a joint, as a place of the rear contact.
     std::vector<double> joints{finish};
@@ -304,7 +304,6 @@ RefereeHeat Referee::run() {
     }
     std::sort(joints.begin(), joints.end());
 
-    constexpr double tolerance = 1e-12;
     double y[2] = {start, 0}, time = 0;
     const auto time_rhs = [](double, const double* state, double* rate, void* self) {
         return static_cast<const Referee*>(self)->in_time(state, rate);
@@ -352,8 +351,8 @@ RefereeHeat Referee::run() {
 
 } // namespace
 
-RefereeHeat referee_heat(const TrackPlan& plan, const PlainCar& car) {
-    return Referee(plan, car).run();
+RefereeHeat referee_heat(const TrackPlan& plan, const PlainCar& car, double tolerance) {
+    return Referee(plan, car).run(tolerance);
 }
 
 } // namespace rampwright::test

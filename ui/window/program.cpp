@@ -14,8 +14,6 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr int settling_ms = 300;
-
 Document demo() {
     QFile file(QStringLiteral(":/demo/harbour-hall.ramp.json"));
     if (!file.open(QIODevice::ReadOnly))
@@ -55,6 +53,13 @@ WindowCall read_window_call(std::span<const std::string> arguments) {
                 throw Problem(Exit::wrong_call, "-", "there is no theme \"" + name + "\"",
                               "say light or dark");
             call.appearance = name == "dark" ? Appearance::dark : Appearance::light;
+        } else if (word == "--wait") {
+            const std::string& text = value();
+            bool ok = false;
+            call.wait_ms = QString::fromStdString(text).toInt(&ok);
+            if (!ok || call.wait_ms < 0)
+                throw Problem(Exit::wrong_call, "-", "\"" + text + "\" is no number of milliseconds",
+                              "give a whole number");
         } else if (word == "--step") {
             const std::string& name = value();
             call.step = step_named(name);
@@ -101,7 +106,7 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
     window.show();
     if (keep_settings) window.greet(!call.project);
     if (!call.grab.isEmpty())
-        QTimer::singleShot(settling_ms, &window, [&] {
+        QTimer::singleShot(call.wait_ms, &window, [&] {
             const bool saved = window.grab().save(call.grab);
             if (!saved)
                 std::cerr << "rampwright: " << call.grab.toStdString()

@@ -16,6 +16,7 @@ namespace rampwright::ui {
 struct WindowCall {
     std::optional<std::string> project; ///< none: the demo, as a copy that has no file yet
     QString grab;                       ///< a picture to make of the window, which then closes
+    int wait_ms = 300;                  ///< before that picture is made
     QSize size;
     std::optional<Appearance> appearance;
     std::optional<Step> step; ///< where it opens

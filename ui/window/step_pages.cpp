@@ -4,6 +4,7 @@
 #include "panels/load_slip.hpp"
 #include "panels/value_slip.hpp"
 #include "panels/weigh_slip.hpp"
+#include "run/run_sheet.hpp"
 
 #include <QCoreApplication>
 
@@ -23,7 +24,8 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
         {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
         {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
-        {Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields())},
+        {Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields()),
+         new RunSheet(session), false},
         {Step::paper, tr("Paper"), tr("The finished car against its plan."), new WeighSlip(session)},
     };
 }

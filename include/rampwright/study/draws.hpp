@@ -3,6 +3,7 @@
 #include <rampwright/results/figures.hpp>
 #include <rampwright/study/inputs.hpp>
 
+#include <array>
 #include <cstdint>
 #include <functional>
 #include <vector>
@@ -40,6 +41,14 @@ struct Draws {
 /// is drawn apart. @throws Problem as make_ready does for the nominal cases.
 Draws run_draws(const Project& project, const std::vector<std::size_t>& cars, const DrawSettings& settings);
 
+/// What draws of one car say of a single heat, over those that finish.
+struct DrawnHeat {
+    double mean = 0, sigma = 0;         ///< s
+    std::array<double, 2> interval95{}; ///< s, from the 2.5 % and 97.5 % quantiles
+    std::size_t stopped = 0;            ///< draws in which the car stops short
+};
+DrawnHeat summarise(const CarDraws& draws);
+
 /// The figures with sigma, interval and shares from draws instead of first order.
 Figures with_draws(Figures figures, const CarDraws& draws);
 
@@ -55,6 +64,9 @@ struct Versus {
     std::uint64_t seed = 0;
 };
 Versus compare(const Project& project, std::size_t first, std::size_t second, const DrawSettings& settings);
+/// The same from draws of the two that were taken already, with this seed and not cancelled.
+Versus compare(const Project& project, std::size_t first, std::size_t second, const Draws& draws,
+               std::uint64_t seed);
 
 /// First-order Sobol index of y for one input known by its standard normal numbers, from the sample itself:
 /// the variance of y's mean over equally filled classes of the input, less what chance alone would leave;
