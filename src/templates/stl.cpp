@@ -28,10 +28,15 @@ std::string to_stl(const Mesh& mesh, std::string_view title) {
     out.resize(title_length, ' ');
     add_word(out, static_cast<std::uint32_t>(mesh.triangles.size()));
     for (const auto& [a, b, c] : mesh.triangles) {
-        const Eigen::Vector3d &p = mesh.vertices[a], &q = mesh.vertices[b], &r = mesh.vertices[c];
-        add_vector(out, (q - p).cross(r - p).normalized().cast<float>());
-        for (const Eigen::Vector3d& corner : {p, q, r})
-            add_vector(out, (1e3 * corner).cast<float>());
+        // The normal is that of the rounded corners, which is what a reader compares it with.
+        std::array<Eigen::Vector3f, 3> corner;
+        for (std::size_t i = 0; const std::uint32_t v : {a, b, c})
+            corner[i++] = (1e3 * mesh.vertices[v]).cast<float>();
+        const Eigen::Vector3d one = (corner[1] - corner[0]).cast<double>(),
+                              other = (corner[2] - corner[0]).cast<double>();
+        add_vector(out, one.cross(other).normalized().cast<float>());
+        for (const Eigen::Vector3f& each : corner)
+            add_vector(out, each);
         out.append(2, '\0');
     }
     return out;
