@@ -27,6 +27,8 @@ struct PaintContext {
 
 /// The paper, its rulers, its title block.
 void paint_sheet(QPainter& painter, const PaintContext& context);
+/// Where the title block stands, px; null where there is no room for it.
+QRectF title_block(const DrawingMap& map);
 /// The car itself in one view.
 void paint_car(QPainter& painter, const PaintContext& context, View view);
 /// What can be taken hold of in one view, where the step in hand is about the wood or the wheels.
