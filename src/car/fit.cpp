@@ -77,6 +77,7 @@ std::vector<Finding> check_fit(const Project& project, const CarModel& car, Wood
     check_ballast_clearance(fit, findings);
     check_running_gear(fit, findings);
     check_walls(fit, findings);
+    check_tools(fit, findings);
     check_stance(fit, findings);
     return findings;
 }

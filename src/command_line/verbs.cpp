@@ -5,7 +5,7 @@
 namespace rampwright {
 
 std::vector<Verb> core_verbs() {
-    return {figures_verb(), versus_verb(), check_verb()};
+    return {figures_verb(), versus_verb(), check_verb(), outline_verb()};
 }
 
 Project open_project(const std::string& path) {

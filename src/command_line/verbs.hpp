@@ -19,5 +19,6 @@ DrawSettings draw_settings(const Arguments& arguments);
 Verb figures_verb();
 Verb versus_verb();
 Verb check_verb();
+Verb outline_verb();
 
 } // namespace rampwright

@@ -54,6 +54,8 @@ constexpr std::array texts{
     Text{"putty-overflows", "The putty is {excess_mm3} mm³ more than its cut holds ({capacity_mm3} mm³)."},
     Text{"ballast-lost", "The cut that should hold this weight is not in the wood."},
     Text{"wall-thin", "The wall left here is {wall_mm} mm: under {least_mm} mm pine breaks easily."},
+    Text{"bit-not-owned",
+         "No drill bit of {diameter_mm} mm is among your tools; the nearest is {nearest_mm} mm."},
     // Standing
     Text{"car-tips",
          "The balance point lies {outside_mm} mm outside of the wheels that touch: the car tips over."},

@@ -1,6 +1,9 @@
+#include "study/tool_inputs.hpp"
+
 #include <rampwright/core/constants.hpp>
 #include <rampwright/study/inputs.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rampwright {
@@ -82,23 +85,38 @@ void add_parts(std::vector<Input>& inputs, const HeatCase& heat_case) {
     }
 }
 
-/// Moves an axle with its wheels; their parts' masses go along.
-void set_axle_x(HeatCase& c, bool front, double x) {
-    double& axle = front ? c.car.front_x : c.car.rear_x;
-    const double shift = x - axle;
-    axle = x;
+/// Moves an axle with its wheels along an axis of the car; their parts' masses go along.
+void set_axle(HeatCase& c, bool front, int axis, double to) {
+    double& axle =
+        axis == 0 ? (front ? c.car.front_x : c.car.rear_x) : (front ? c.car.front_z : c.car.rear_z);
+    const double shift = to - axle;
+    axle = to;
     for (Wheel& wheel : c.car.wheels)
-        if (is_front(wheel.corner) == front) wheel.centre.x() += shift;
+        if (is_front(wheel.corner) == front) wheel.centre[axis] += shift;
     for (Part& part : c.car.parts)
-        if (part.corner && is_front(*part.corner) == front) part.properties.centre.x() += shift;
+        if (part.corner && is_front(*part.corner) == front) part.properties.centre[axis] += shift;
 }
 
-void add_lengths(std::vector<Input>& inputs, const HeatCase& heat_case) {
+/// How well the axles' places are known: to what drill or saw leave where the file says what that is.
+double axle_sigma(const Project& project, const HeatCase& heat_case) {
+    const bool sawn = project.cars.at(heat_case.car.car).axles.holes == Holes::slots;
+    const std::string key = sawn ? "/tools/saw_tolerance_mm" : "/tools/drill_tolerance_mm";
+    const bool assumed = std::any_of(project.assumed.begin(), project.assumed.end(),
+                                     [&](const Assumed& each) { return each.key == key; });
+    const double tolerance = sawn ? project.tools.saw_tolerance : project.tools.drill_tolerance;
+    return assumed || !(tolerance > 0) ? length_sigma : tool_sigma(tolerance);
+}
+
+void add_lengths(std::vector<Input>& inputs, const Project& project, const HeatCase& heat_case) {
     const CarModel& car = heat_case.car;
-    inputs.push_back(plain("rear_x", car.rear_x, length_sigma, Scope::own,
-                           [](HeatCase& c, double x) { set_axle_x(c, false, x); }));
-    inputs.push_back(plain("front_x", car.front_x, length_sigma, Scope::own,
-                           [](HeatCase& c, double x) { set_axle_x(c, true, x); }));
+    const double axle = axle_sigma(project, heat_case);
+    for (const bool front : {false, true}) {
+        const std::string name = front ? "front" : "rear";
+        inputs.push_back(plain(name + "_x", front ? car.front_x : car.rear_x, axle, Scope::own,
+                               [front](HeatCase& c, double x) { set_axle(c, front, 0, x); }));
+        inputs.push_back(plain(name + "_z", front ? car.front_z : car.rear_z, axle, Scope::own,
+                               [front](HeatCase& c, double z) { set_axle(c, front, 2, z); }));
+    }
     inputs.push_back(plain("nose_x", car.nose.x(), length_sigma, Scope::own,
                            [](HeatCase& c, double x) { c.car.nose.x() = x; }));
     // A wheel's diameter is known to 0.3 mm, so its radius to half of that; left and right come off one
@@ -155,7 +173,8 @@ std::vector<Input> list_inputs(const Project& project, const HeatCase& heat_case
         inputs.push_back(positive("drag_coefficient", drag.value, drag.sigma, Scope::shared,
                                   [](HeatCase& c, double v) { c.car.drag_coefficient.value = v; }));
     add_parts(inputs, heat_case);
-    add_lengths(inputs, heat_case);
+    add_tools(inputs, project, heat_case);
+    add_lengths(inputs, project, heat_case);
     add_as_built(inputs, project, heat_case);
     return inputs;
 }

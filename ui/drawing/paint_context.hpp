@@ -29,6 +29,8 @@ struct PaintContext {
 void paint_sheet(QPainter& painter, const PaintContext& context);
 /// The size that the race allows, as faint limits in one view, while nothing or the wood is in hand.
 void paint_limits(QPainter& painter, const PaintContext& context, View view);
+/// Where the title block stands, px; null where there is no room for it.
+QRectF title_block(const DrawingMap& map);
 /// The car itself in one view.
 void paint_car(QPainter& painter, const PaintContext& context, View view);
 /// What can be taken hold of in one view, where the step in hand is about the wood or the wheels.

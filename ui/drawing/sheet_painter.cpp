@@ -83,17 +83,11 @@ void paint_projection_symbol(QPainter& painter, QPointF centre, double height) {
 
 void paint_title_block(QPainter& painter, const PaintContext& context) {
     const Theme& t = theme();
-    const QRectF paper = context.map.paper();
-    const double right = context.map.frame(View::front).right() - 14;
-    const double left = paper.left() + sheet::ruler + 14;
-    if (right - left < 120) return;
+    const QRectF block = title_block(context.map);
+    if (block.isNull()) return;
     const QFont name_font = text_font(1.5, true), small_font = text_font(0.85);
     const QFontMetricsF name_metrics(name_font), small_metrics(small_font);
     const double line = small_metrics.height() + 2;
-    const double height = name_metrics.height() + 3 * line + 18;
-    const double top = std::max(context.map.frame(View::front).bottom() + 8, paper.bottom() - height - 16);
-    if (top + height > paper.bottom()) return;
-    const QRectF block(left, top, right - left, height);
     painter.setPen(thin_pen(t.faint_ink));
     painter.drawRect(block);
     const double divide = block.top() + name_metrics.height() + line + 10;
@@ -131,6 +125,16 @@ void paint_view_name(QPainter& painter, QPointF at, const QString& name) {
 }
 
 } // namespace
+
+QRectF title_block(const DrawingMap& map) {
+    const QRectF paper = map.paper();
+    const double right = map.frame(View::front).right() - 14, left = paper.left() + sheet::ruler + 14;
+    const double line = QFontMetricsF(text_font(0.85)).height() + 2;
+    const double height = QFontMetricsF(text_font(1.5, true)).height() + 3 * line + 18;
+    const double top = std::max(map.frame(View::front).bottom() + 8, paper.bottom() - height - 16);
+    if (right - left < 120 || top + height > paper.bottom()) return {};
+    return {left, top, right - left, height};
+}
 
 void paint_sheet(QPainter& painter, const PaintContext& context) {
     const Theme& t = theme();

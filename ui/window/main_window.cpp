@@ -2,11 +2,13 @@
 
 #include "drawing/car_canvas.hpp"
 #include "files/file_desk.hpp"
+#include "files/template_export.hpp"
 #include "panels/answers_panel.hpp"
 #include "panels/energy_panel.hpp"
 #include "panels/findings_panel.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/notice_bar.hpp"
+#include "shaded/picture_corner.hpp"
 #include "text/figure_text.hpp"
 
 #include <QAction>
@@ -73,6 +75,7 @@ void MainWindow::build_middle() {
     cars_->setDrawBase(false);
     cars_->setExpanding(false);
     canvas_ = new CarCanvas(session_, middle);
+    corner_ = new PictureCorner(session_, *canvas_);
     drawer_ = new QWidget(middle);
     auto* drawer_row = new QHBoxLayout(drawer_);
     drawer_row->setContentsMargins(8, 0, 8, 8);
@@ -173,6 +176,11 @@ void MainWindow::build_menus() {
     QMenu* file = menuBar()->addMenu(tr("&File"));
     files_->fill_menu(*file);
     file->addSeparator();
+    add(file, tr("Export &Templates…"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] {
+        const QString said = export_templates(*this, session_);
+        if (!said.isEmpty()) statusBar()->showMessage(said, said_ms);
+    });
+    file->addSeparator();
     add(file, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
 
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
@@ -192,6 +200,7 @@ void MainWindow::build_menus() {
     add(view, tr("Zoom &In"), QKeySequence::ZoomIn, [zoom] { zoom(1.25); });
     add(view, tr("Zoom &Out"), QKeySequence::ZoomOut, [zoom] { zoom(0.8); });
     add(view, tr("Zoom to &Fit"), QKeySequence(Qt::CTRL | Qt::Key_0), [this] { canvas_->zoom_to_fit(); });
+    add(view, tr("The &Whole Car…"), QKeySequence(Qt::CTRL | Qt::Key_T), [this] { corner_->enlarge(); });
     view->addSeparator();
     const auto fold = [&](const QString& text, Qt::Key key, QWidget* what) {
         QAction* action = add(view, text, QKeySequence(key), [this, what](bool on) {

@@ -22,6 +22,7 @@ class FileDesk;
 class FindingsPanel;
 class LoadSlip;
 class NoticeBar;
+class PictureCorner;
 
 /// The workbench: the job's steps along the top, the sheet of paper, the answers, the slip of the step in
 /// hand, and where the energy goes.
@@ -66,6 +67,7 @@ private:
     StepRuler* steps_ = nullptr;
     QTabBar* cars_ = nullptr;
     CarCanvas* canvas_ = nullptr;
+    PictureCorner* corner_ = nullptr;
     QStackedWidget *sheets_ = nullptr, *slips_ = nullptr;
     QLabel* slip_title_ = nullptr;
     QWidget *slip_ = nullptr, *drawer_ = nullptr;
