@@ -2,6 +2,9 @@
 
 #include "panels/load_slip.hpp"
 #include "panels/value_slip.hpp"
+#include "paper/paper_desk.hpp"
+#include "paper/paper_slip.hpp"
+#include "paper/paper_view.hpp"
 
 #include <QCoreApplication>
 
@@ -14,6 +17,8 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
     const auto tr = [](const char* text) {
         return QCoreApplication::translate("rampwright::ui::StepPages", text);
     };
+    auto* desk = new PaperDesk(session); // the session's
+    auto* pages = new PaperView(*desk);
     return {
         {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
          new ValueSlip(session, agree_fields())},
@@ -24,6 +29,8 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
         {Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
          new ValueSlip(session, run_fields())},
+        {Step::paper, tr("Paper"), tr("The build sheet: to print at true size, cut, measure and tick off."),
+         new PaperSlip(*desk, *pages), pages, false},
     };
 }
 
