@@ -4,6 +4,7 @@
 #include <rampwright/car/wood_memo.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/materials/materials.hpp>
 
 #include <Eigen/Geometry>
 
@@ -101,6 +102,24 @@ Eigen::AlignedBox3d box_around_car(const CarPlan& plan, const CarModel& car, con
     return around;
 }
 
+/// Glue, screws and plugs, each as a point in the middle of the weight it holds.
+void add_holdings(const CarPlan& plan, CarModel& car) {
+    for (std::size_t i = 0; i < plan.ballast.size(); ++i) {
+        const Holding* holding = find_holding(plan.ballast[i].held);
+        if (holding == nullptr || !(holding->mass.value > 0)) continue;
+        const std::string place = "/ballast/" + std::to_string(i);
+        const auto held = std::find_if(car.parts.begin(), car.parts.end(),
+                                       [&](const Part& part) { return part.key == car.key + place; });
+        car.parts.push_back({PartKind::holding,
+                             car.key + place + "/held",
+                             holding->name + " for " + plan.ballast[i].name,
+                             {},
+                             {holding->mass.value, held->properties.centre, Eigen::Matrix3d::Zero()},
+                             holding->mass.sigma,
+                             usual_place_sigma});
+    }
+}
+
 void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car) {
     const auto add = [&car](PartKind kind, std::string key, std::string name, std::optional<Corner> corner,
                             const MassProperties& properties) {
@@ -120,6 +139,7 @@ void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car)
         add(PartKind::ballast, "/ballast/" + std::to_string(i), piece.name, {},
             ballast_properties(piece, plan.body.cuts, outlines));
     }
+    add_holdings(plan, car);
 }
 
 } // namespace

@@ -140,6 +140,10 @@ const Material* find_material(std::string_view word) {
     return find_row(materials(), word);
 }
 
+const Holding* find_holding(std::string_view word) {
+    return find_row(holdings(), word);
+}
+
 const Caution* find_caution(std::string_view code) {
     const auto& rows = cautions();
     const auto found =

@@ -90,6 +90,14 @@ std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<Cut
         if (!piece.in.empty() && !known)
             in.refuse("no cut of this car has the name \"" + piece.in + "\"",
                       "give the name of one of its cuts, or leave it out");
+        const Node held = row["held"];
+        if (held.present()) {
+            const Holding* holding = find_holding(held.text());
+            if (holding == nullptr)
+                held.refuse("\"" + held.text() + "\" is no way of holding a weight that the table knows",
+                            "give one of " + names_of(holdings()));
+            piece.held = holding->id;
+        }
         const Node at = row["at_mm"];
         if (at.present())
             piece.at = at.point3(from_to(-1000, 1000));

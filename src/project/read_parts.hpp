@@ -6,6 +6,7 @@ namespace rampwright {
 
 // One function for each part of the file; each takes the part's own node and lists its defaults.
 
+RaceTime read_race(const Node& race);
 Rules read_rules(const Node& rules);
 Scale read_scale(const Node& scale);
 /// The scale the car may meet on the night; where it is not given, the race's own showing one division too

@@ -13,6 +13,7 @@ Project read_project(const Document& document) {
     p.notes = root["notes"].text();
     p.units = root["units"].word<UnitSystem>(
         {{"metric", UnitSystem::metric}, {"inch-ounce", UnitSystem::inch_ounce}}, UnitSystem::metric);
+    p.race = read_race(root["race"]);
     p.rules = read_rules(root["rules"]);
     p.scale = read_scale(root["scale"]);
     p.worse_scale = read_worse_scale(root["scale"]["worse"], p.scale);

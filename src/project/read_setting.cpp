@@ -18,6 +18,14 @@ bool is_date(std::string_view text) {
     return month >= 1 && month <= 12 && day >= 1 && day <= 31;
 }
 
+/// HH:MM of a day.
+bool is_hour(std::string_view text) {
+    if (text.size() != 5 || text[2] != ':') return false;
+    for (const std::size_t i : {0, 1, 3, 4})
+        if (text[i] < '0' || text[i] > '9') return false;
+    return (text[0] - '0') * 10 + text[1] - '0' <= 23 && text[3] <= '5';
+}
+
 } // namespace
 
 std::string read_date(const Node& date) {
@@ -25,6 +33,17 @@ std::string read_date(const Node& date) {
     if (!text.empty() && !is_date(text))
         date.refuse("\"" + text + "\" is not a date", "write it as YYYY-MM-DD");
     return text;
+}
+
+RaceTime read_race(const Node& race) {
+    RaceTime r;
+    r.date = read_date(race["date"]);
+    r.starts = race["starts"].text();
+    if (!r.starts.empty() && !is_hour(r.starts))
+        race["starts"].refuse("\"" + r.starts + "\" is not a time of day", "write it as HH:MM, 00:00 to 23:59");
+    if (!r.starts.empty() && r.date.empty())
+        race["date"].refuse_missing("give the race's date with its hour, YYYY-MM-DD");
+    return r;
 }
 
 Scale read_scale(const Node& scale) {

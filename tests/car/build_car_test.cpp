@@ -3,6 +3,7 @@
 #include <rampwright/body/solid.hpp>
 #include <rampwright/car/car_model.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/materials/materials.hpp>
 
 #include <catch2/catch.hpp>
 
@@ -209,4 +210,23 @@ TEST_CASE("putty fills its cut from below", "[car][putty]") {
     const MassProperties plug = part(build_car(project, 0), "brass bar").properties;
     CHECK(plug.centre.isApprox(Vec3(60, 0, 14) * mm, 1e-6));
     CHECK(plug.inertia(2, 2) == Approx(plug.mass * 6e-3 * 6e-3 / 2).epsilon(1e-6));
+}
+
+TEST_CASE("what holds a weight weighs too, in its middle") {
+    Project project = plain_project();
+    const MassProperties before = total(build_car(project, 0));
+    const Holding& epoxy = *find_holding("epoxy");
+    REQUIRE(epoxy.mass.value > 0);
+    project.cars[0].ballast[0].held = "epoxy";
+    const CarModel car = build_car(project, 0);
+    const MassProperties after = total(car);
+    CHECK(after.mass - before.mass == Approx(epoxy.mass.value).epsilon(1e-9));
+    // Moments: the centre moves towards the weight by its part of the whole.
+    const Vec3 moved = after.centre * after.mass - before.centre * before.mass;
+    CHECK(moved.isApprox(epoxy.mass.value * project.cars[0].ballast[0].at, 1e-6));
+    CHECK(car.parts.back().kind == PartKind::holding);
+    CHECK(car.parts.back().mass_sigma == epoxy.mass.sigma);
+    // Pressed in, nothing is added.
+    project.cars[0].ballast[0].held = "press-fit";
+    CHECK(total(build_car(project, 0)).mass == Approx(before.mass).epsilon(1e-12));
 }

@@ -2,6 +2,7 @@
 #include "look/theme.hpp"
 
 #include <QApplication>
+#include <QHash>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -13,6 +14,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true);
     const QTemporaryDir settings;
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
+    QHashSeed::setDeterministicGlobalSeed(); // as the program does
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("rampwright-tests"));
     rampwright::ui::apply_theme(rampwright::ui::Appearance::light);

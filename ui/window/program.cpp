@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QHash>
 #include <QSettings>
 #include <QTimer>
 
@@ -86,6 +87,8 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
                           "start it from a desktop session, or use the verbs listed by rampwright --help");
         qputenv("QT_QPA_PLATFORM", "offscreen");
     }
+    // Equal sheets give equal PDFs: the toolkit writes fonts in the order of a hash that it seeds by chance.
+    QHashSeed::setDeterministicGlobalSeed();
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("rampwright"));
     QApplication::setOrganizationName(QStringLiteral("rampwright"));

@@ -59,6 +59,7 @@ const std::vector<Caution>& cautions();
 /// By id or English name, in any case; null where there is none.
 const Wood* find_wood(std::string_view word);
 const Material* find_material(std::string_view word);
+const Holding* find_holding(std::string_view word);
 const Caution* find_caution(std::string_view code);
 
 /// The readers behind the tables: JSON text to rows. Throw Problem, with the row's JSON pointer, where a row

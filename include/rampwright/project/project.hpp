@@ -234,6 +234,7 @@ struct BallastPlan {
     int axis = 0;                       ///< cylinders: 0 x, 1 y, 2 z
     double turned = 0;                  ///< rad about z
     std::string in;                     ///< name of the cut that holds it; may be empty
+    std::string held;                   ///< id in the table of holdings (materials.hpp); may be empty
     bool fixed = false;
 };
 
@@ -281,8 +282,15 @@ struct Run {
     double time = 0;
 };
 
+/// When the race is, for plans that count back from it; empty where the file does not say.
+struct RaceTime {
+    std::string date;   ///< YYYY-MM-DD
+    std::string starts; ///< HH:MM, 00:00 to 23:59
+};
+
 struct Project {
     std::string title, notes;
+    RaceTime race;
     UnitSystem units = UnitSystem::metric;
     Rules rules;
     Scale scale;

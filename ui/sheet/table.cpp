@@ -1,0 +1,127 @@
+#include "sheet/table.hpp"
+
+#include <algorithm>
+
+namespace rampwright::ui::paper {
+namespace {
+
+constexpr double pad_across = 1.2, pad_down = 0.75, box_side = 3.0;
+
+struct Setting {
+    const Table& table;
+    std::vector<double> left, width; ///< of the columns, mm
+    double step = 0;                 ///< from line to line
+};
+
+Setting set_columns(const Flow& flow, const Table& table) {
+    Setting setting{table, {}, {}, leading_of(table.style)};
+    double fixed = 0, shares = 0;
+    for (const Column& column : table.columns)
+        (column.width > 0 ? fixed : shares) += std::abs(column.width);
+    double x = flow.body().left();
+    for (const Column& column : table.columns) {
+        const double width =
+            column.width > 0 ? column.width : -column.width / shares * (flow.body().width() - fixed);
+        setting.left.push_back(x);
+        setting.width.push_back(width);
+        x += width;
+    }
+    return setting;
+}
+
+using Lines = std::vector<QStringList>; ///< by column
+
+TextStyle style_of(const Table& table, bool bold) {
+    return {table.style.points, bold || table.style.bold};
+}
+
+Lines break_row(const Setting& setting, const std::vector<Cell>& row) {
+    Lines lines;
+    for (std::size_t i = 0; i < row.size(); ++i)
+        lines.push_back(row[i].kind == Cell::Kind::text && !row[i].text.isEmpty()
+                            ? wrapped(row[i].text, style_of(setting.table, row[i].bold),
+                                      setting.width[i] - 2 * pad_across)
+                            : QStringList());
+    return lines;
+}
+
+qsizetype count_of(const Lines& lines) {
+    qsizetype most = 1;
+    for (const QStringList& each : lines)
+        most = std::max(most, each.size());
+    return most;
+}
+
+/// Sets lines `from` to `to` of a row; boxes and blanks stand at its first line.
+void put_lines(Flow& flow, const Setting& setting, const std::vector<Cell>& row, const Lines& lines,
+               qsizetype from, qsizetype to) {
+    const double height =
+        std::max(setting.step * double(to - from) + 2 * pad_down, setting.table.least_height);
+    const double top = flow.y() + pad_down;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        const double left = setting.left[i] + pad_across, right = left + setting.width[i] - 2 * pad_across;
+        const Align align = setting.table.columns[i].align;
+        const double x = align == Align::left ? left : align == Align::right ? right : (left + right) / 2;
+        const TextStyle style = style_of(setting.table, row[i].bold);
+        for (qsizetype n = from; n < std::min(to, lines[i].size()); ++n)
+            flow.put({x, top + setting.step * double(n - from) + ascent_of(style)}, lines[i][n], style,
+                     align);
+        if (from > 0) continue;
+        const bool box = row[i].kind == Cell::Kind::box || row[i].kind == Cell::Kind::ticked;
+        if (box)
+            flow.tick_box({align == Align::left ? left : x - box_side / 2, top + 0.2}, box_side,
+                          row[i].kind == Cell::Kind::ticked);
+        if (row[i].kind == Cell::Kind::blank)
+            flow.line({left, flow.y() + height - 1}, {right, flow.y() + height - 1}, 0.2);
+    }
+    flow.skip(height);
+    flow.line({flow.body().left(), flow.y()}, {flow.body().right(), flow.y()}, 0.1);
+}
+
+void put_head(Flow& flow, const Setting& setting) {
+    std::vector<Cell> head;
+    bool any = false;
+    for (const Column& column : setting.table.columns) {
+        head.emplace_back(column.title, true);
+        any = any || !column.title.isEmpty();
+    }
+    if (!any) {
+        flow.line({flow.body().left(), flow.y()}, {flow.body().right(), flow.y()}, 0.3);
+        return;
+    }
+    const Lines lines = break_row(setting, head);
+    put_lines(flow, setting, head, lines, 0, count_of(lines));
+    flow.line({flow.body().left(), flow.y()}, {flow.body().right(), flow.y()}, 0.35);
+}
+
+} // namespace
+
+void put_table(Flow& flow, const Table& table) {
+    const Setting setting = set_columns(flow, table);
+    const auto height_of = [&](qsizetype lines) {
+        return std::max(setting.step * double(lines) + 2 * pad_down, table.least_height);
+    };
+    bool headed = false;
+    for (const std::vector<Cell>& row : table.rows) {
+        const Lines lines = break_row(setting, row);
+        const qsizetype count = count_of(lines);
+        for (qsizetype from = 0; from < count;) {
+            // A row is kept together unless it fills half a page by itself.
+            const bool divide = height_of(count) > flow.body().height() / 2;
+            const double wanted = height_of(divide ? std::min<qsizetype>(3, count - from) : count);
+            const double before = flow.y();
+            flow.need(wanted + (headed ? 0 : 8));
+            if (!headed || flow.y() < before) {
+                put_head(flow, setting);
+                headed = true;
+            }
+            const auto fits = static_cast<qsizetype>((flow.room() - 2 * pad_down) / setting.step);
+            const qsizetype to = divide ? std::min(count, from + std::max<qsizetype>(1, fits)) : count;
+            put_lines(flow, setting, row, lines, from, to);
+            from = to;
+        }
+    }
+    flow.skip(1.5);
+}
+
+} // namespace rampwright::ui::paper
