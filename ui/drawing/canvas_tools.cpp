@@ -19,12 +19,15 @@ constexpr double stroke_threshold = 3; // px
 QString stroke_hint(Tool tool) {
     switch (tool) {
     case Tool::pocket:
-        return CarCanvas::tr("Drag the pocket from corner to corner.  Enter: put one in the middle.  Esc: leave it.");
+        return CarCanvas::tr(
+            "Drag the pocket from corner to corner.  Enter: put one in the middle.  Esc: leave it.");
     case Tool::bore:
-        return CarCanvas::tr("Drag from where the drill goes in to where it stops, or click for a hole straight "
-                             "into this view.  Enter: put one in the middle.  Esc: leave it.");
+        return CarCanvas::tr(
+            "Drag from where the drill goes in to where it stops, or click for a hole straight "
+            "into this view.  Enter: put one in the middle.  Esc: leave it.");
     case Tool::piece:
-        return CarCanvas::tr("Click where it should lie.  Enter: put it in the last cut.  Esc: back on the shelf.");
+        return CarCanvas::tr(
+            "Click where it should lie.  Enter: put it in the last cut.  Esc: back on the shelf.");
     case Tool::pick:
         break;
     }
@@ -102,7 +105,8 @@ QPointF CarCanvas::plane_point(View view, const QPointF& pixel, Qt::KeyboardModi
     return at;
 }
 
-std::optional<CutPlan> CarCanvas::cut_between(const CarPlan& plan, View view, QPointF from, QPointF to) const {
+std::optional<CutPlan> CarCanvas::cut_between(const CarPlan& plan, View view, QPointF from,
+                                              QPointF to) const {
     const CutHabit habit = CutHabit::of(session_.project().units);
     if (tool_ == Tool::pocket) return drawn_pocket(plan, shape_, habit, view, from, to);
     return drawn_bore(plan, shape_, habit, view, from, to, drill());
@@ -182,7 +186,8 @@ bool CarCanvas::put_piece(std::size_t shelf, const Placement& placement) {
     return true;
 }
 
-bool CarCanvas::drop_piece(std::size_t shelf, View view, const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
+bool CarCanvas::drop_piece(std::size_t shelf, View view, const QPointF& pixel,
+                           Qt::KeyboardModifiers modifiers) {
     if (reach_ != Reach::weight || shelf >= session_.project().shelf.size()) return false;
     last_view_ = view;
     return put_piece(shelf, place_piece(session_.project().shelf[shelf], session_.plan(), shape_, map_, view,
@@ -194,8 +199,8 @@ void CarCanvas::show_ghost(std::size_t shelf, const QPointF& pixel, Qt::Keyboard
     const auto& pieces = session_.project().shelf;
     ghost_.reset();
     if (view && shelf < pieces.size())
-        ghost_ = ghost_of(pieces[shelf], place_piece(pieces[shelf], session_.plan(), shape_, map_, *view, pixel,
-                                                     grid(modifiers)));
+        ghost_ = ghost_of(pieces[shelf], place_piece(pieces[shelf], session_.plan(), shape_, map_, *view,
+                                                     pixel, grid(modifiers)));
     update();
 }
 

@@ -21,10 +21,10 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent) : QWidget(parent), sessi
     setMouseTracking(true);
     setAcceptDrops(true);
     setAccessibleName(tr("Drawing of the car"));
-    setWhatsThis(
-        tr("The car to scale: from the side, from above and from the front. What the step in hand is about can "
-           "be dragged, chosen with Page Up and Page Down, and nudged with the arrow keys. Double-click the "
-           "outline to add a point to it. The wheel zooms, the middle button moves the paper."));
+    setWhatsThis(tr(
+        "The car to scale: from the side, from above and from the front. What the step in hand is about can "
+        "be dragged, chosen with Page Up and Page Down, and nudged with the arrow keys. Double-click the "
+        "outline to add a point to it. The wheel zooms, the middle button moves the paper."));
     connect(&session_, &Session::changed, this, &CarCanvas::refresh);
     connect(&session_, &Session::car_chosen, this, [this] {
         grab_.reset();
@@ -60,9 +60,17 @@ void CarCanvas::refit() {
 }
 
 PaintContext CarCanvas::context() const {
-    PaintContext c{
-        map_,     shape_, session_.plan(),  session_.project(), session_.figures(), reach_, selected_,
-        hovered_, {},     selected_finding_,    ghost_};
+    PaintContext c{map_,
+                   shape_,
+                   session_.plan(),
+                   session_.project(),
+                   session_.figures(),
+                   reach_,
+                   selected_,
+                   hovered_,
+                   {},
+                   selected_finding_,
+                   ghost_};
     if (grab_ && grab_->moving) c.dragged_in = grab_->view;
     if (stroke_ && stroke_->moving) c.dragged_in = stroke_->view;
     return c;
@@ -167,16 +175,16 @@ bool CarCanvas::attempt(const std::function<Edit()>& make_edit, const QString& m
 void CarCanvas::remove_selected() {
     if (!selected_ || grab_) return;
     const Target target = *selected_;
-    const bool profile = target.kind == TargetKind::profile_point, plan = target.kind == TargetKind::plan_point;
+    const bool profile = target.kind == TargetKind::profile_point,
+               plan = target.kind == TargetKind::plan_point;
     const QString stuck = target.kind == TargetKind::piece ? QString() : why_stuck(session_.plan(), target);
     const auto& body = session_.plan().body;
     if (!stuck.isEmpty())
         Q_EMIT hint(stuck);
     else if ((profile && body.profile.size() <= 3) || (plan && body.plan.size() <= 3))
         Q_EMIT hint(tr("An outline keeps at least three points."));
-    else if (attempt([&] {
-                 return remove_target(session_.document(), session_.car(), target).value_or(Edit{});
-             }))
+    else if (attempt(
+                 [&] { return remove_target(session_.document(), session_.car(), target).value_or(Edit{}); }))
         select({});
 }
 

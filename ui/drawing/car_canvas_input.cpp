@@ -56,8 +56,9 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         Q_EMIT hint(stuck);
         return;
     }
-    grab_ = Grab{*target,         *view, event->position(), anchor_of(session_.plan(), *target, *view),
-                 session_.plan(), false, {}};
+    grab_ =
+        Grab{*target, *view, event->position(), anchor_of(session_.plan(), *target, *view), session_.plan(),
+             false,   {}};
     setCursor(Qt::ClosedHandCursor);
 }
 

@@ -80,8 +80,8 @@ std::pair<double, double> wood_between(const CarShape& shape, double x0, double 
     return {top, bottom};
 }
 
-std::optional<CutPlan> drawn_pocket(const CarPlan& plan, const CarShape& shape, const CutHabit& habit, View view,
-                                    QPointF one, QPointF other) {
+std::optional<CutPlan> drawn_pocket(const CarPlan& plan, const CarShape& shape, const CutHabit& habit,
+                                    View view, QPointF one, QPointF other) {
     constexpr double least = 0.1 * millimetre;
     if (std::abs(one.x() - other.x()) < least || std::abs(one.y() - other.y()) < least) return {};
     const Depth depth = depth_in(shape, habit, view, one.x(), other.x(), 0);

@@ -19,8 +19,8 @@ struct CutHabit {
 };
 
 /// A pocket between two opposite corners in a view's plane, m. Nothing where it would have no area.
-std::optional<CutPlan> drawn_pocket(const CarPlan& plan, const CarShape& shape, const CutHabit& habit, View view,
-                                    QPointF one, QPointF other);
+std::optional<CutPlan> drawn_pocket(const CarPlan& plan, const CarShape& shape, const CutHabit& habit,
+                                    View view, QPointF one, QPointF other);
 
 /// A bore from one place in a view's plane to another, on the car's centre plane (side), at half the wood's
 /// height (top), midway between the axles (front). Where the two places are one, a bore along the view.

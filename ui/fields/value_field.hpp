@@ -9,7 +9,8 @@
 
 namespace rampwright::ui {
 
-/// A value that is no single key of the file, or one that may not stand in it yet: how it is read and set, SI.
+/// A value that is no single key of the file, or one that may not stand in it yet: how it is read and set,
+/// SI.
 struct PlanValue {
     std::string id; ///< tells it from others: what is half typed is kept while it stays the same
     Quantity quantity = Quantity::length;

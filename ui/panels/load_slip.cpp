@@ -130,15 +130,17 @@ QWidget* LoadSlip::make_shelf() {
     hint_->setForegroundRole(QPalette::PlaceholderText);
     add_ = new QPushButton(tr("&Put in the Car"), shelf);
     add_->setObjectName(QStringLiteral("shelf.add"));
-    add_->setWhatsThis(tr("Puts the chosen piece into the last pocket or bore, or on the wood midway between the "
-                          "axles where there is none. Then move it to its place."));
+    add_->setWhatsThis(
+        tr("Puts the chosen piece into the last pocket or bore, or on the wood midway between the "
+           "axles where there is none. Then move it to its place."));
     column->addWidget(title);
     column->addWidget(hint_);
     column->addWidget(shelf_, 1);
     column->addWidget(add_);
     connect(shelf_, &ShelfList::picked, &canvas_, &CarCanvas::carry);
     connect(shelf_, &ShelfList::wanted, this, &LoadSlip::put_in_car);
-    connect(shelf_, &QListWidget::currentRowChanged, add_, [this] { add_->setEnabled(shelf_->chosen().has_value()); });
+    connect(shelf_, &QListWidget::currentRowChanged, add_,
+            [this] { add_->setEnabled(shelf_->chosen().has_value()); });
     connect(add_, &QPushButton::clicked, this, &LoadSlip::put_in_car);
     // What was laid back on the shelf, or down in the car, is no longer marked.
     connect(&canvas_, &CarCanvas::tool_changed, shelf_, [this](Tool tool) {

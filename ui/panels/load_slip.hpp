@@ -19,8 +19,8 @@ class CarCanvas;
 class ShelfList;
 class ValueEditor;
 
-/// The slip of the step "Load": the pieces of ballast, the numbers of the one in hand, and the shelf they come
-/// from. The lists are also the way to the drawn pieces without a mouse.
+/// The slip of the step "Load": the pieces of ballast, the numbers of the one in hand, and the shelf they
+/// come from. The lists are also the way to the drawn pieces without a mouse.
 class LoadSlip : public QWidget {
     Q_OBJECT
 

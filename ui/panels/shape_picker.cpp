@@ -21,7 +21,8 @@ constexpr QSize icon_size(76, 42);
 constexpr int shapes_in_a_row = 3;
 
 /// A usual block's proportions: 178 by 44 by 32.
-constexpr double block_length = 70, block_width = block_length * 44 / 178, block_height = block_length * 32 / 178;
+constexpr double block_length = 70, block_width = block_length * 44 / 178,
+                 block_height = block_length * 32 / 178;
 
 /// Side view above, seen from above below, as the sheet has them; with wheels, so that it looks like a car.
 QIcon shape_icon(const StartingShape& shape, double ratio) {
@@ -69,7 +70,8 @@ ShapePicker::ShapePicker(Session& session, QWidget* parent) : QWidget(parent), s
         button->setObjectName(QStringLiteral("shape.") + QString::fromStdString(shapes[i].id));
         button->setText(name);
         button->setAccessibleName(tr("Start from the shape %1").arg(name));
-        button->setToolTip(tr("Gives the wood this outline, as large as your block. Pockets and weights stay."));
+        button->setToolTip(
+            tr("Gives the wood this outline, as large as your block. Pockets and weights stay."));
         button->setIconSize(icon_size);
         button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
         button->setAutoRaise(true);

@@ -8,8 +8,8 @@ class QToolButton;
 
 namespace rampwright::ui {
 
-/// The starting shapes as small drawings: one click gives the car on the sheet that outline, one undo takes it
-/// back.
+/// The starting shapes as small drawings: one click gives the car on the sheet that outline, one undo takes
+/// it back.
 class ShapePicker : public QWidget {
     Q_OBJECT
 

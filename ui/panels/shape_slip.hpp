@@ -8,7 +8,8 @@ namespace rampwright::ui {
 
 class CarCanvas;
 
-/// The slip of the step "Shape": starting shapes, the tools that cut, what is in hand, the wood's own numbers.
+/// The slip of the step "Shape": starting shapes, the tools that cut, what is in hand, the wood's own
+/// numbers.
 class ShapeSlip : public QWidget {
     Q_OBJECT
 

@@ -50,8 +50,9 @@ QIcon piece_icon(const ShelfPiece& piece, double ratio) {
 ShelfList::ShelfList(Session& session, QWidget* parent) : QListWidget(parent), session_(session) {
     setObjectName(QStringLiteral("shelf"));
     setAccessibleName(tr("Pieces on the shelf"));
-    setWhatsThis(tr("Drag a piece to the drawing, or click it and then click where it should lie. Over a pocket "
-                    "or a bore it goes into it. With the keyboard: choose a row and put it in the car."));
+    setWhatsThis(
+        tr("Drag a piece to the drawing, or click it and then click where it should lie. Over a pocket "
+           "or a bore it goes into it. With the keyboard: choose a row and put it in the car."));
     setIconSize({2 * icon_side, icon_side});
     setDragEnabled(true);
     setDragDropMode(QAbstractItemView::DragOnly);

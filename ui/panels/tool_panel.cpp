@@ -34,12 +34,14 @@ ToolPanel::ToolPanel(Session& session, CarCanvas& canvas, QWidget* parent)
         row->addWidget(button);
         return button;
     };
-    pocket_ = add(tr("Draw &Pocket"), "tool.pocket", Tool::pocket,
-                  tr("Drag a pocket from corner to corner in any view. From above and from the front it is cut "
-                     "10 mm deep (3/8 in), from the side right through."));
-    bore_ = add(tr("Draw &Bore"), "tool.bore", Tool::bore,
-                tr("Drag from where the drill goes in to where it stops. A click drills straight into the view: "
-                   "10 mm deep (3/8 in) from above and from the front, right through from the side."));
+    pocket_ =
+        add(tr("Draw &Pocket"), "tool.pocket", Tool::pocket,
+            tr("Drag a pocket from corner to corner in any view. From above and from the front it is cut "
+               "10 mm deep (3/8 in), from the side right through."));
+    bore_ =
+        add(tr("Draw &Bore"), "tool.bore", Tool::bore,
+            tr("Drag from where the drill goes in to where it stops. A click drills straight into the view: "
+               "10 mm deep (3/8 in) from above and from the front, right through from the side."));
     column->addLayout(row);
     auto* form = new QFormLayout;
     form->setLabelAlignment(Qt::AlignLeft);

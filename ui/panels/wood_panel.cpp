@@ -84,7 +84,8 @@ QWidget* WoodPanel::make_point_form() {
     form->addRow(smooth_);
     auto* buttons = new QHBoxLayout;
     auto* add = small_button(tr("&Add After"), "point.add", form_widget);
-    add->setToolTip(tr("A point more, midway to the next one. Insert does the same, and a double click on the line."));
+    add->setToolTip(
+        tr("A point more, midway to the next one. Insert does the same, and a double click on the line."));
     auto* remove = small_button(tr("&Remove"), "point.remove", form_widget);
     buttons->addWidget(add);
     buttons->addWidget(remove);
@@ -114,8 +115,9 @@ QWidget* WoodPanel::make_cut_form() {
         grid->addWidget(new QLabel(names[static_cast<std::size_t>(axis)], form_widget), 2 + axis, 0);
         for (int end = 0; end < 2; ++end) {
             auto* editor = new ValueEditor(session_, form_widget);
-            editor->field()->setObjectName(
-                QStringLiteral("cut.%1.%2").arg(end == 0 ? QStringLiteral("from") : QStringLiteral("to")).arg(axis));
+            editor->field()->setObjectName(QStringLiteral("cut.%1.%2")
+                                               .arg(end == 0 ? QStringLiteral("from") : QStringLiteral("to"))
+                                               .arg(axis));
             editor->field()->setAccessibleName((end == 0 ? tr("Cut from, %1") : tr("Cut to, %1"))
                                                    .arg(names[static_cast<std::size_t>(axis)]));
             editor->field()->setMinimumWidth(84);
@@ -152,7 +154,8 @@ QWidget* WoodPanel::make_cut_form() {
         const std::string name = name_->text().trimmed().toStdString();
         attempt([&] {
             if (name.empty())
-                throw Problem(Exit::could_not, "-", "a cut needs a name", "give it one: its weights go by it");
+                throw Problem(Exit::could_not, "-", "a cut needs a name",
+                              "give it one: its weights go by it");
             return rename_cut(session_.document(), session_.car(), *cut, name);
         });
     });
@@ -188,7 +191,8 @@ void WoodPanel::fill_list() {
     const auto length = [&](double si) { return quantity_text(si, Quantity::length, units); };
     rows_.clear();
     QStringList texts;
-    const auto add_points = [&](const std::vector<PlanPoint>& points, TargetKind kind, const QString& pattern) {
+    const auto add_points = [&](const std::vector<PlanPoint>& points, TargetKind kind,
+                                const QString& pattern) {
         for (std::size_t i = 0; i < points.size(); ++i) {
             rows_.push_back({kind, i, 0});
             texts << pattern.arg(i + 1).arg(length(points[i].at.x()), length(points[i].at.y()));
@@ -240,8 +244,9 @@ void WoodPanel::bind() {
     forms_->setCurrentWidget(form);
     // The slip is no taller than what is in hand.
     for (int i = 0; i < forms_->count(); ++i)
-        forms_->widget(i)->setSizePolicy(QSizePolicy::Preferred, forms_->widget(i) == form ? QSizePolicy::Preferred
-                                                                                            : QSizePolicy::Ignored);
+        forms_->widget(i)->setSizePolicy(QSizePolicy::Preferred, forms_->widget(i) == form
+                                                                     ? QSizePolicy::Preferred
+                                                                     : QSizePolicy::Ignored);
     forms_->setVisible(form != none_);
     forms_->adjustSize();
 }
@@ -276,8 +281,9 @@ void WoodPanel::bind_cut(std::size_t index) {
         "/cars/" + std::to_string(session_.car()) + "/body/cuts/" + std::to_string(index);
     for (std::size_t axis = 0; axis < 3; ++axis)
         for (std::size_t end = 0; end < 2; ++end)
-            ends_[end][axis]->field()->bind(
-                pointer + (end == 0 ? "/from_mm/" : "/to_mm/") + std::to_string(axis), tr("place of %1").arg(name));
+            ends_[end][axis]->field()->bind(pointer + (end == 0 ? "/from_mm/" : "/to_mm/") +
+                                                std::to_string(axis),
+                                            tr("place of %1").arg(name));
     for (QWidget* each : {static_cast<QWidget*>(diameter_), static_cast<QWidget*>(diameter_label_),
                           static_cast<QWidget*>(tip_), static_cast<QWidget*>(tip_label_)})
         each->setVisible(cut.is_bore);

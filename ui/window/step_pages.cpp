@@ -1,6 +1,7 @@
 #include "window/step_pages.hpp"
 
 #include "panels/load_slip.hpp"
+#include "panels/shape_slip.hpp"
 #include "panels/value_slip.hpp"
 
 #include <QCoreApplication>
@@ -10,7 +11,7 @@
 
 namespace rampwright::ui {
 
-std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
+std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     const auto tr = [](const char* text) {
         return QCoreApplication::translate("rampwright::ui::StepPages", text);
     };
@@ -18,9 +19,10 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
         {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
          new ValueSlip(session, agree_fields())},
         {Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
-         new ValueSlip(session, shape_fields())},
+         new ShapeSlip(session, drawing)},
         {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
-        {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
+        {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
+         new LoadSlip(session, drawing)},
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
         {Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
          new ValueSlip(session, run_fields())},
