@@ -124,19 +124,20 @@ void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car)
     const auto add = [&car](PartKind kind, std::string key, std::string name, std::optional<Corner> corner,
                             const MassProperties& properties) {
         car.parts.push_back(
-            {kind, car.key + key, std::move(name), corner, properties, usual_mass_sigma, usual_place_sigma});
+            {kind, std::move(key), std::move(name), corner, properties, usual_mass_sigma, usual_place_sigma});
     };
     if (plan.body.finish > 0)
-        add(PartKind::finish, "/body/finish_g", "finish", {}, finish_properties(plan.body.finish, outlines));
+        add(PartKind::finish, car.key + "/body/finish_g", "finish", {},
+            finish_properties(plan.body.finish, outlines));
     for (const Wheel& wheel : car.wheels)
-        add(PartKind::axle, "/axles", corner_name("axle", wheel.corner), wheel.corner,
+        add(PartKind::axle, car.key + "/axles", corner_name("axle", wheel.corner), wheel.corner,
             axle_properties(plan.axles, axle_shape(plan.axles, wheel)));
     for (const Wheel& wheel : car.wheels)
-        add(PartKind::wheel, "/wheels/" + std::to_string(static_cast<int>(wheel.corner)),
-            corner_name("wheel", wheel.corner), wheel.corner, wheel_properties(wheel));
+        add(PartKind::wheel, wheel_key(car, wheel), corner_name("wheel", wheel.corner), wheel.corner,
+            wheel_properties(wheel));
     for (std::size_t i = 0; i < plan.ballast.size(); ++i) {
         const BallastPlan& piece = plan.ballast[i];
-        add(PartKind::ballast, "/ballast/" + std::to_string(i), piece.name, {},
+        add(PartKind::ballast, car.key + "/ballast/" + std::to_string(i), piece.name, {},
             ballast_properties(piece, plan.body.cuts, outlines));
     }
     add_holdings(plan, car);

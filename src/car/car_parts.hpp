@@ -38,6 +38,8 @@ Wheel make_wheel(const WheelPlan& plan);
 /// @throws Problem where an axle lies ahead of or behind the wood.
 void place_wheels(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car);
 MassProperties wheel_properties(const Wheel& wheel);
+/// JSON pointer of a wheel in the file.
+std::string wheel_key(const CarModel& car, const Wheel& wheel);
 
 AxleShape axle_shape(const AxlePlan& plan, const Wheel& wheel);
 MassProperties axle_properties(const AxlePlan& plan, const AxleShape& shape);

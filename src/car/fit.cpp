@@ -38,9 +38,8 @@ void check_stance(const FitCase& fit, Findings& findings) {
                                         {{"margin_mm", level.tipping_margin / millimetre}}));
     for (const Wheel& wheel : fit.car.wheels)
         if (!level.tips && wheel.touches && !level.loads[static_cast<std::size_t>(wheel.corner)])
-            findings.push_back(make_finding(
-                "wheel-in-the-air", Severity::warning,
-                fit.car.key + "/wheels/" + std::to_string(static_cast<int>(wheel.corner)), wheel.centre, {}));
+            findings.push_back(make_finding("wheel-in-the-air", Severity::warning, wheel_key(fit.car, wheel),
+                                            wheel.centre, {}));
     if (level.idealised)
         findings.push_back(make_finding("loads-idealised", Severity::note, fit.car.key, {}, {}));
     if (fit.car.ground_clearance < 0)
@@ -55,9 +54,8 @@ void check_stance(const FitCase& fit, Findings& findings) {
     const double towards_raised = left.touches ? -steered.toe : steered.toe;
     if (towards_raised < -0.01 * degree)
         findings.push_back(make_finding("steer-from-raised-wheel", Severity::warning,
-                                        fit.car.key + "/wheels/" +
-                                            std::to_string(static_cast<int>(steered.corner)) + "/toe_deg",
-                                        steered.centre, {{"steer_deg", -towards_raised / degree}}));
+                                        wheel_key(fit.car, steered) + "/toe_deg", steered.centre,
+                                        {{"steer_deg", -towards_raised / degree}}));
 }
 
 std::vector<Finding> check_fit(const Project& project, const CarModel& car) {

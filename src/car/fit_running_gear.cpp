@@ -39,10 +39,8 @@ void check_wheel(const FitCase& fit, const Wheel& wheel, Findings& findings) {
     if (clear) return;
     const double depth = depth_in_wood(fit, wheel);
     if (depth > least_length)
-        findings.push_back(
-            make_finding("wheel-touches-body", Severity::warning,
-                         fit.car.key + "/wheels/" + std::to_string(static_cast<int>(wheel.corner)),
-                         wheel.centre, {{"overlap_mm", depth / millimetre}}));
+        findings.push_back(make_finding("wheel-touches-body", Severity::warning, wheel_key(fit.car, wheel),
+                                        wheel.centre, {{"overlap_mm", depth / millimetre}}));
 }
 
 void check_axle(const FitCase& fit, const Wheel& wheel, Findings& findings) {

@@ -11,6 +11,7 @@ namespace rampwright {
 Wheel make_wheel(const WheelPlan& plan) {
     Wheel wheel;
     wheel.corner = plan.corner;
+    wheel.row = plan.row;
     wheel.touches = plan.touches;
     wheel.mass = plan.mass;
     wheel.radius = plan.outer_diameter / 2;
@@ -30,6 +31,10 @@ Wheel make_wheel(const WheelPlan& plan) {
     // from the wheel's width and stays as it is when a measured spin inertia moves the mass in or out.
     wheel.cross_inertia = revolved.inertia(0, 0) + (wheel.spin_inertia - revolved.inertia(1, 1)) / 2;
     return wheel;
+}
+
+std::string wheel_key(const CarModel& car, const Wheel& wheel) {
+    return car.key + "/wheels/" + std::to_string(wheel.row);
 }
 
 void place_wheels(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car) {

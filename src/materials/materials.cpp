@@ -1,6 +1,7 @@
 #include "materials/table_reader.hpp"
 
 #include <rampwright/core/data_table.hpp>
+#include <rampwright/materials/starting_shapes.hpp>
 
 #include <algorithm>
 #include <array>
@@ -94,6 +95,13 @@ std::vector<Holding> read_holdings(std::string_view json) {
     });
 }
 
+std::vector<StartingShape> read_starting_shapes(std::string_view json) {
+    return read_table<StartingShape>(json, [](const RowReader& reader, StartingShape& shape) {
+        shape.profile = reader.outline("profile", 0, 1);
+        shape.plan = reader.outline("plan", -0.5, 0.5);
+    });
+}
+
 std::vector<Caution> read_cautions(std::string_view json) {
     std::vector<Caution> rows;
     read_rows(json, [&](const RowReader& reader) {
@@ -124,6 +132,11 @@ const std::vector<HouseholdPiece>& household_pieces() {
 
 const std::vector<Holding>& holdings() {
     static const auto rows = read_holdings(find_data_table("holdings"));
+    return rows;
+}
+
+const std::vector<StartingShape>& starting_shapes() {
+    static const auto rows = read_starting_shapes(find_data_table("starting_shapes"));
     return rows;
 }
 

@@ -84,6 +84,24 @@ std::vector<double> RowReader::lengths(const char* key) const {
     return read;
 }
 
+std::vector<PlanPoint> RowReader::outline(const char* key, double low, double high) const {
+    const auto found = row_.find(key);
+    if (found == row_.end() || !found->is_array() || found->size() < 3)
+        refuse(key, "a row of the table has no outline of three points or more", "give it");
+    std::vector<PlanPoint> points;
+    for (const Json& point : *found) {
+        const bool smooth = point.is_array() && point.size() == 3 && point[2] == "smooth";
+        if (!point.is_array() || point.size() != (smooth ? 3u : 2u) || !point[0].is_number() ||
+            !point[1].is_number())
+            refuse(key, "this is no point", "write [a, b] or [a, b, \"smooth\"]");
+        points.push_back({{point[0].get<double>(), point[1].get<double>()}, smooth});
+        const Vec2& at = points.back().at;
+        if (!(at.x() >= 0 && at.x() <= 1 && at.y() >= low && at.y() <= high))
+            refuse(key, "a point lies outside of the block", "give shares of the block");
+    }
+    return points;
+}
+
 Tag RowReader::status() const {
     const std::string word = text("status");
     if (word == "published") return Tag::published;

@@ -25,6 +25,8 @@ public:
     Uncertain uncertain(std::string_view name, Quantity quantity) const;
     bool has(std::string_view name, Quantity quantity) const;
     std::vector<double> lengths(const char* key) const;
+    /// An outline of at least three points [a, b] or [a, b, "smooth"]; a from 0 to 1, b from `low` to `high`.
+    std::vector<PlanPoint> outline(const char* key, double low, double high) const;
 
     /// Id, name, source, status, cautions, note.
     void read_common(SourcedRow& row) const;

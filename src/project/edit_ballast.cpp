@@ -1,5 +1,10 @@
 #include "project/edit_support.hpp"
 
+#include <rampwright/core/problem.hpp>
+
+#include <algorithm>
+#include <array>
+
 namespace rampwright {
 
 namespace {
@@ -14,7 +19,58 @@ std::string piece_name(const Document& document, std::size_t car, std::size_t pi
     return text_in(piece_at(root, car, piece), "piece", "piece " + std::to_string(piece + 1));
 }
 
+[[noreturn]] void none_left(const std::string& where, const ShelfPiece& piece) {
+    const std::string all = piece.count == 1 ? "the only one" : "all " + std::to_string(piece.count);
+    throw Problem(Exit::could_not, where,
+                  all + " of \"" + piece.name + "\" on the shelf " + (piece.count == 1 ? "is" : "are") +
+                      " in the car",
+                  "take another piece, or raise the shelf's count");
+}
+
 } // namespace
+
+std::optional<int> left_on_shelf(const Project& project, std::size_t car, std::size_t shelf) {
+    const ShelfPiece& piece = project.shelf.at(shelf);
+    if (!piece.counted) return std::nullopt;
+    const auto& ballast = project.cars.at(car).ballast;
+    const auto used = std::count_if(ballast.begin(), ballast.end(),
+                                    [&](const BallastPlan& b) { return b.name == piece.name; });
+    return piece.count - static_cast<int>(used);
+}
+
+Edit add_from_shelf(const Document& document, std::size_t car, std::size_t shelf,
+                    const Placement& placement) {
+    const std::string where = "/shelf/" + std::to_string(shelf);
+    const Project project = read_project(document);
+    Json root = document.root;
+    Json piece = element_of(list_in(root, "shelf"), shelf, "/shelf", "shelf piece");
+    car_at(root, car);
+    const ShelfPiece& read = project.shelf.at(shelf);
+    if (const auto left = left_on_shelf(project, car, shelf); left && *left <= 0) none_left(where, read);
+    piece.erase("count");
+    piece["piece"] = read.name;
+    if (read.shape != PieceShape::putty) piece["at_mm"] = file_point(placement.at, "at_mm");
+    if (read.shape == PieceShape::cylinder && placement.axis != 0)
+        piece["axis"] = std::array{"x", "y", "z"}.at(static_cast<std::size_t>(placement.axis));
+    if (!placement.in.empty()) piece["in"] = placement.in;
+    return add_ballast(document, car, piece);
+}
+
+Edit duplicate_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& by) {
+    const std::string name = piece_name(document, car, piece);
+    const Project project = read_project(document);
+    for (std::size_t i = 0; i < project.shelf.size(); ++i)
+        if (const auto left = left_on_shelf(project, car, i);
+            project.shelf[i].name == name && left && *left <= 0)
+            none_left("/shelf/" + std::to_string(i), project.shelf[i]);
+    return make_edit(document, "Duplicate ballast: " + name, [&](Json& root) {
+        Json copy = piece_at(root, car, piece);
+        const BallastPlan& plan = project.cars.at(car).ballast.at(piece);
+        if (plan.shape != PieceShape::putty) copy["at_mm"] = file_point(Vec3(plan.at + by), "at_mm");
+        copy.erase("fixed");
+        car_at(root, car)["ballast"].push_back(std::move(copy));
+    });
+}
 
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at) {
     return make_edit(document, "Move ballast: " + piece_name(document, car, piece),

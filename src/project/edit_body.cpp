@@ -1,6 +1,9 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/materials/starting_shapes.hpp>
+
+#include <algorithm>
 
 namespace rampwright {
 
@@ -46,6 +49,14 @@ bool is_smooth(const Json& point) {
 Json& cut_at(Json& root, std::size_t car, std::size_t cut) {
     return element_of(list_in(object_in(car_at(root, car), "body"), "cuts"), cut,
                       "/cars/" + std::to_string(car) + "/body/cuts", "cut");
+}
+
+Json& bore_at(Json& root, std::size_t car, std::size_t cut) {
+    Json& found = cut_at(root, car, cut);
+    if (text_in(found, "kind", "") != "bore")
+        throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/body/cuts/" + std::to_string(cut),
+                      "a pocket has neither diameter nor point", "choose a bore");
+    return found;
 }
 
 std::string name_of_cut(const Document& document, std::size_t car, std::size_t cut) {
@@ -100,6 +111,69 @@ Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, st
         else
             point.erase(2);
     });
+}
+
+Edit start_from_shape(const Document& document, std::size_t car, const StartingShape& shape) {
+    const Project project = read_project(document);
+    return make_edit(document, "Start from shape: " + shape.name, [&](Json& root) {
+        Json& body = object_in(car_at(root, car), "body");
+        const Vec3& block = project.cars.at(car).body.block;
+        for (const bool plan : {false, true}) {
+            Json outline = Json::array();
+            for (const PlanPoint& point : plan ? shape.plan : shape.profile)
+                outline.push_back(
+                    make_point({point.at.x() * block.x(), point.at.y() * (plan ? block.y() : block.z())},
+                               plan, point.smooth));
+            body[outline_key(plan)] = std::move(outline);
+        }
+    });
+}
+
+std::string free_cut_name(const CarPlan& plan, std::string_view base) {
+    for (int number = 1;; ++number) {
+        std::string name = std::string(base) + " " + std::to_string(number);
+        const auto& cuts = plan.body.cuts;
+        if (std::none_of(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == name; }))
+            return name;
+    }
+}
+
+Edit add_cut(const Document& document, std::size_t car, const CutPlan& cut) {
+    Json row{{"name", cut.name},
+             {"kind", cut.is_bore ? "bore" : "pocket"},
+             {"from_mm", file_point(cut.from, "from_mm")},
+             {"to_mm", file_point(cut.to, "to_mm")}};
+    if (cut.is_bore) {
+        row["diameter_mm"] = file_number(cut.diameter, "diameter_mm");
+        if (cut.pointed) row["end"] = "point";
+    }
+    return add_cut(document, car, row);
+}
+
+Edit duplicate_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& by) {
+    const std::string name = name_of_cut(document, car, cut);
+    const Project project = read_project(document);
+    return make_edit(document, "Duplicate cut: " + name, [&](Json& root) {
+        Json copy = cut_at(root, car, cut);
+        const CarPlan& plan = project.cars.at(car);
+        const CutPlan& read = plan.body.cuts.at(cut);
+        copy["name"] = free_cut_name(plan, read.is_bore ? "bore" : "pocket");
+        copy["from_mm"] = file_point(Vec3(read.from + by), "from_mm");
+        copy["to_mm"] = file_point(Vec3(read.to + by), "to_mm");
+        car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
+    });
+}
+
+Edit set_cut_diameter(const Document& document, std::size_t car, std::size_t cut, double diameter) {
+    return make_edit(document, "Set diameter: " + name_of_cut(document, car, cut), [&](Json& root) {
+        bore_at(root, car, cut)["diameter_mm"] = file_number(diameter, "diameter_mm");
+    });
+}
+
+Edit set_cut_pointed(const Document& document, std::size_t car, std::size_t cut, bool pointed) {
+    const std::string name = name_of_cut(document, car, cut);
+    return make_edit(document, (pointed ? "Drill's point: " : "Flat end: ") + name,
+                     [&](Json& root) { bore_at(root, car, cut)["end"] = pointed ? "point" : "flat"; });
 }
 
 Edit add_cut(const Document& document, std::size_t car, const Json& cut) {

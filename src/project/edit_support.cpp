@@ -1,5 +1,6 @@
 #include "project/edit_support.hpp"
 
+#include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
 #include <rampwright/units/key_unit.hpp>
 
@@ -7,11 +8,54 @@
 
 namespace rampwright {
 
+namespace {
+
+bool runs_round_once(const std::vector<PlanPoint>& points) {
+    Outline outline;
+    for (const PlanPoint& point : points)
+        outline.push_back({point.at, point.smooth});
+    try {
+        check_outline(outline, {});
+        return true;
+    } catch (const Problem&) {
+        return false;
+    }
+}
+
+/// Refuses what would make an outline cross itself. A file may come with such an outline: then it may be
+/// edited until it is mended.
+void keep_outlines_simple(const Document& before, const Document& after, const Project& read) {
+    const Json none;
+    const auto member = [&none](const Json& root, const std::string& pointer) -> const Json& {
+        const Json::json_pointer place(pointer);
+        return root.contains(place) ? root.at(place) : none;
+    };
+    if (member(before.root, "/cars").size() != member(after.root, "/cars").size()) return;
+    for (std::size_t car = 0; car < read.cars.size(); ++car)
+        for (const bool plan : {false, true}) {
+            const std::string place =
+                "/cars/" + std::to_string(car) + "/body/" + (plan ? "plan_mm" : "profile_mm");
+            if (member(before.root, place) == member(after.root, place)) continue;
+            const auto outline_of = [plan](const Project& project, std::size_t index) {
+                const BodyPlan& body = project.cars.at(index).body;
+                return plan ? body.plan : body.profile;
+            };
+            if (runs_round_once(outline_of(read, car)) ||
+                !runs_round_once(outline_of(read_project(before), car)))
+                continue;
+            throw Problem(Exit::could_not, place, "the outline would touch or cross itself",
+                          "keep its points in their order around the wood");
+        }
+}
+
+} // namespace
+
 Edit make_edit(const Document& document, std::string name, const std::function<void(Json& root)>& change) {
     Edit edit{document, std::move(name), {}};
     change(edit.document.root);
     // What cannot be written and read again (a text that is not UTF-8, a missing format, ...) is no project.
-    read_project(parse_document(to_text(edit.document)));
+    const Project read = read_project(parse_document(to_text(edit.document)));
+    keep_outlines_simple(document, edit.document, read);
     edit.keys = difference(document, edit.document);
     return edit;
 }

@@ -117,10 +117,12 @@ std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles) 
         for (const Corner corner : all_corners) {
             const auto i = static_cast<std::size_t>(corner);
             read[i] = read_wheel(wheels.element(i), corner, axles);
+            read[i].row = i;
         }
         return read;
     }
     std::array<bool, 4> seen{};
+    std::size_t index = 0;
     for (const Node& row : wheels.rows()) {
         const Node place = row["corner"];
         const Corner corner = place.word<Corner>(corners);
@@ -128,7 +130,9 @@ std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles) 
         if (there)
             place.refuse("two wheels at " + std::string(to_string(corner)), "give each corner one wheel");
         there = true;
-        read[static_cast<std::size_t>(corner)] = read_wheel(row, corner, axles);
+        WheelPlan& wheel = read[static_cast<std::size_t>(corner)];
+        wheel = read_wheel(row, corner, axles);
+        wheel.row = index++;
     }
     for (const Corner corner : all_corners)
         if (!seen[static_cast<std::size_t>(corner)])

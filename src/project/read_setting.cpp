@@ -85,6 +85,7 @@ std::vector<ShelfPiece> read_shelf(const Node& shelf) {
         piece.material = std::move(body.material);
         piece.mass = body.mass;
         piece.count = row["count"].whole(0, 100000, 1);
+        piece.counted = row["count"].present();
         pieces.push_back(std::move(piece));
     }
     return pieces;

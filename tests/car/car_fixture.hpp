@@ -30,6 +30,7 @@ inline Project plain_project() {
     for (const Corner corner : all_corners) {
         WheelPlan& wheel = car.wheels[static_cast<std::size_t>(corner)];
         wheel.corner = corner;
+        wheel.row = static_cast<std::size_t>(corner);
         wheel.mass = 2.6 * g;
         wheel.outer_diameter = 30.2 * mm;
         wheel.bore_diameter = 2.6 * mm;

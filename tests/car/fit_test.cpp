@@ -1,10 +1,13 @@
 #include "car/car_fixture.hpp"
+#include "support/demo.hpp"
 
 #include <rampwright/car/car_model.hpp>
 #include <rampwright/core/constants.hpp>
+#include <rampwright/project/document.hpp>
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -227,4 +230,28 @@ TEST_CASE("a finding's text carries its numbers", "[findings]") {
     CHECK(rule.text == "A rule of this race is broken: the limit is 141.70 g, the car has 142.25 g.");
     CHECK(find_finding_text("no-such-code").empty());
     CHECK(to_string(Severity::breach) == "breach");
+}
+
+TEST_CASE("a wheel's finding and part point to its row in the file, in whatever order the corners stand",
+          "[car][fit]") {
+    Document document = load_document(demo_path());
+    Json& wheels = document.root["cars"][0]["wheels"];
+    std::reverse(wheels.begin(), wheels.end()); // front-right first, rear-left last
+    wheels[1]["touches"] = false;               // front-left is raised,
+    wheels[0]["toe_deg"] = 1;                   // and the other steers to the left: towards it
+    const Project project = read_project(document);
+    const CarModel car = build_car(project, 0);
+    for (const Part& part : car.parts) {
+        if (part.kind != PartKind::wheel) continue;
+        const auto row = 3 - static_cast<std::size_t>(*part.corner);
+        CHECK(part.key == "/cars/0/wheels/" + std::to_string(row));
+        CHECK(document.root.at(Json::json_pointer(part.key)).at("corner") ==
+              std::string(to_string(*part.corner)));
+    }
+    wheels[0]["toe_deg"] = -1; // away from the raised wheel
+    const Project turned = read_project(document);
+    const auto findings = check_fit(turned, build_car(turned, 0));
+    const Finding* steer = find(findings, "steer-from-raised-wheel");
+    REQUIRE(steer != nullptr);
+    CHECK(steer->where == "/cars/0/wheels/0/toe_deg");
 }

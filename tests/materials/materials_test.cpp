@@ -1,6 +1,8 @@
+#include <rampwright/body/outline.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
 #include <rampwright/materials/materials.hpp>
+#include <rampwright/materials/starting_shapes.hpp>
 
 #include <catch2/catch.hpp>
 
@@ -186,4 +188,41 @@ TEST_CASE("household pieces of solid metal weigh what their size says") {
         CHECK(piece.mass.value <
               7850 * std::numbers::pi / 4 * piece.size[0] * piece.size[0] * piece.size[1] + piece.mass.sigma);
     }
+}
+
+TEST_CASE("starting shapes run round the wood once, within the block, and hold the axles of usual cars") {
+    CHECK(starting_shapes().size() >= 5);
+    for (const StartingShape& shape : starting_shapes()) {
+        INFO(shape.id);
+        for (const bool plan : {false, true}) {
+            Outline outline;
+            for (const PlanPoint& point : plan ? shape.plan : shape.profile)
+                outline.push_back({point.at, point.smooth});
+            CHECK_NOTHROW(check_outline(outline, "outline"));
+            // A curve may bulge past its points: no wood grows on a block.
+            for (const auto& at : flatten(outline, 1e-4)) {
+                CHECK(at.x() >= -1e-9);
+                CHECK(at.x() <= 1 + 1e-9);
+                CHECK(at.y() >= (plan ? -0.5 : 0) - 1e-9);
+                CHECK(at.y() <= (plan ? 0.5 : 1) + 1e-9);
+            }
+        }
+        CHECK(shape.source.find("our own") == 0);
+    }
+    const auto refused = [](const std::string& profile) {
+        try {
+            read_starting_shapes(
+                R"({"rows": [{"id": "x", "name": "x", "status": "memory", "source": "our own",
+                                  "plan": [[0, -0.5], [1, -0.5], [1, 0.5]], "profile": )" +
+                profile + "}]}");
+            return std::string("taken");
+        } catch (const Problem& problem) {
+            return problem.where();
+        }
+    };
+    CHECK(refused("[[0, 0], [1, 0], [1, 1]]") == "taken");
+    CHECK(refused(R"([[0, 0], [1, 0, "smooth"], [1, 1]])") == "taken");
+    for (const char* bad : {"[[0, 0], [1, 0]]", "[[0, 0], [1, 0], [1, 1.1]]", "[[0, 0], [1, 0], 1]",
+                            R"([[0, 0], [1, 0], [1, 1, "round"]])", "7"})
+        CHECK(refused(bad) == "/rows/0/profile");
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <rampwright/materials/starting_shapes.hpp>
 #include <rampwright/project/edits.hpp>
 
 #include <functional>
@@ -41,6 +42,13 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
                                      {"mass_g", step},
                                      {"at_mm", {90, 0, 5}}});
          }},
+        {"add_from_shelf",
+         [=](const Document& d) {
+             return add_from_shelf(d, car, 3 + n % 3,
+                                   {Vec3(60 + step, 0, 9) * mm, static_cast<int>(n % 3), {}});
+         }},
+        {"duplicate_ballast",
+         [=](const Document& d) { return duplicate_ballast(d, car, 0, Vec3(0, step, 0) * mm); }},
         {"remove_ballast", [=](const Document& d) { return remove_ballast(d, car, 0); }},
         {"set_ballast_mass", [=](const Document& d) { return set_ballast_mass(d, car, 0, (30 + step) * g); }},
         {"set_cant", [=](const Document& d) { return set_cant(d, car, corner, step * deg); }},
@@ -68,6 +76,22 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
                                  {"from_mm", {100, 0, 2}},
                                  {"to_mm", {120, 0, 2}},
                                  {"diameter_mm", 1 + step}});
+         }},
+        {"add_cut of a plan",
+         [=](const Document& d) {
+             CutPlan cut{
+                 "drawn " + tail, n % 2 == 0, Vec3(90, -5, 3) * mm, Vec3(100 + step, 5, 18) * mm, 0, false};
+             if (cut.is_bore) cut.diameter = (3 + step) * mm;
+             cut.pointed = cut.is_bore;
+             return add_cut(d, car, cut);
+         }},
+        {"duplicate_cut",
+         [=](const Document& d) { return duplicate_cut(d, car, 0, Vec3(30 + step, 0, 0) * mm); }},
+        {"set_cut_diameter", [=](const Document& d) { return set_cut_diameter(d, 0, 1, (4 + step) * mm); }},
+        {"set_cut_pointed", [=](const Document& d) { return set_cut_pointed(d, 0, 1, n % 2 == 0); }},
+        {"start_from_shape",
+         [=](const Document& d) {
+             return start_from_shape(d, car, starting_shapes().at(n % starting_shapes().size()));
          }},
         {"move_cut",
          [=](const Document& d) {

@@ -53,6 +53,11 @@ TEST_CASE("every edit changes what it says, tells which keys, and leaves the old
             Document before =
                 duplicate_car(duplicate_car(demo_document(), 0, "Dunlin").document, 1, "Sanderling").document;
             before.root["cars"][0]["later"] = "kept";
+            before.root["cars"][0]["body"]["cuts"].push_back(Json{{"name", "bore"},
+                                                                  {"kind", "bore"},
+                                                                  {"from_mm", {100, 0, -1}},
+                                                                  {"to_mm", {100, 0, 10}},
+                                                                  {"diameter_mm", 3}});
             INFO(sample.what << " " << n);
             const std::string text = to_text(before);
             const Edit edit = checked(before, sample);
@@ -167,6 +172,95 @@ TEST_CASE("an edit that would leave no readable project is refused") {
         CHECK_THAT(problem->wrong(), Contains(wrong));
         CHECK(to_text(d) == text);
     }
+}
+
+TEST_CASE("an outline that would cross itself is refused, one that does may be mended") {
+    const Document d = demo_document();
+    const std::string text = to_text(d);
+    // The plain block's front bottom corner pulled over its top edge, past the front top corner, onto a side.
+    for (const Vec2& to : {Vec2(90, 20), Vec2(-10, 8), Vec2(90, 16), Vec2(178, 16)}) {
+        INFO(to.transpose());
+        const auto problem = problem_of([&] { move_outline_point(d, 0, false, 1, to * mm); });
+        REQUIRE(problem);
+        CHECK_THAT(problem->wrong(), Contains("cross itself"));
+        CHECK(problem->where() == "/cars/0/body/profile_mm");
+    }
+    CHECK(problem_of([&] { set_value(d, "/cars/0/body/profile_mm/1/1", 20, "x"); }));
+    CHECK(problem_of([&] { insert_outline_point(d, 0, true, 1, Vec2(90, 30) * mm, false); }));
+    CHECK(to_text(d) == text);
+    CHECK_FALSE(problem_of([&] { move_outline_point(d, 0, false, 1, Vec2(170, 8) * mm); }));
+
+    Document bad = d;
+    bad.root["cars"][0]["body"]["profile_mm"] = Json::parse("[[0, 0], [178, 16], [178, 0], [0, 16]]");
+    CHECK_FALSE(problem_of([&] { move_outline_point(bad, 0, false, 1, Vec2(178, 17) * mm); }));
+    CHECK_FALSE(problem_of([&] { remove_outline_point(bad, 0, false, 2); }));
+}
+
+TEST_CASE("a starting shape takes the size of the block") {
+    Document d = demo_document();
+    d.root["cars"][1]["body"]["block_mm"] = {180, 50, 40};
+    const StartingShape& shape = starting_shapes().at(3);
+    const Edit edit = start_from_shape(d, 1, shape);
+    const BodyPlan body = read_project(edit.document).cars.at(1).body;
+    REQUIRE(body.profile.size() == shape.profile.size());
+    REQUIRE(body.plan.size() == shape.plan.size());
+    for (std::size_t i = 0; i < shape.profile.size(); ++i) {
+        CHECK(body.profile[i].at.x() == Approx(shape.profile[i].at.x() * 180 * mm).margin(1e-9));
+        CHECK(body.profile[i].at.y() == Approx(shape.profile[i].at.y() * 40 * mm).margin(1e-9));
+        CHECK(body.profile[i].smooth == shape.profile[i].smooth);
+    }
+    for (std::size_t i = 0; i < shape.plan.size(); ++i)
+        CHECK(body.plan[i].at.y() == Approx(shape.plan[i].at.y() * 50 * mm).margin(1e-9));
+    CHECK(edit.keys == std::vector<std::string>{"/cars/1/body/profile_mm", "/cars/1/body/plan_mm"});
+}
+
+TEST_CASE("the shelf gives no more than it has") {
+    Document d = demo_document();
+    d.root["shelf"][4]["count"] = 2;
+    const Placement place{Vec3(90, 0, 6) * mm, 0, {}};
+    CHECK(left_on_shelf(read_project(d), 0, 4) == 2);
+    Document one = add_from_shelf(d, 0, 4, place).document;
+    CHECK(left_on_shelf(read_project(one), 0, 4) == 1);
+    CHECK(left_on_shelf(read_project(one), 1, 4) == 2); // another car of the same shelf
+    const Document two = duplicate_ballast(one, 0, 2, Vec3(10, 0, 0) * mm).document;
+    CHECK(read_project(two).cars[0].ballast.at(3).at.isApprox(Vec3(100, 0, 6) * mm));
+    for (const auto& more :
+         {std::function<Edit()>([&] { return add_from_shelf(two, 0, 4, place); }),
+          std::function<Edit()>([&] { return duplicate_ballast(two, 0, 2, Vec3::Zero()); })}) {
+        const auto problem = problem_of(more);
+        REQUIRE(problem);
+        CHECK_THAT(problem->wrong(), Contains("all 2 of \"steel ball\""));
+    }
+    one.root["shelf"][4].erase("count");
+    CHECK(left_on_shelf(read_project(one), 0, 4) == std::nullopt);
+    // What is put in carries the shelf's numbers, and its place and cut.
+    const Edit wire = add_from_shelf(d, 0, 3, {Vec3(60, 0, 9.5) * mm, 1, "weight pocket"});
+    CHECK(wire.document.root["cars"][0]["ballast"][2].dump() ==
+          R"({"piece":"lead wire 20","shape":"cylinder","size_mm":[3,20],"material":"lead","mass_g":1.6,)"
+          R"("at_mm":[60,0,9.5],"axis":"y","in":"weight pocket"})");
+    // Putty has no place of its own.
+    CHECK_FALSE(add_from_shelf(d, 0, 6, {Vec3::Zero(), 0, "weight pocket"})
+                    .document.root["cars"][0]["ballast"][2]
+                    .contains("at_mm"));
+    CHECK(problem_of([&] { add_from_shelf(d, 0, 6, place); }));
+}
+
+TEST_CASE("cuts are drawn, doubled and told apart") {
+    const Document d = demo_document();
+    const CarPlan plan = read_project(d).cars[0];
+    CHECK(free_cut_name(plan, "pocket") == "pocket 1");
+    CutPlan bore{"bore 1", true, Vec3(100, 0, 17) * mm, Vec3(100, 0, 6) * mm, 8 * mm, true};
+    const Edit drawn = add_cut(d, 0, bore);
+    CHECK(
+        at(drawn, "/cars/0/body/cuts/1").dump() ==
+        R"({"name":"bore 1","kind":"bore","from_mm":[100,0,17],"to_mm":[100,0,6],"diameter_mm":8,"end":"point"})");
+    const Edit twice = duplicate_cut(drawn.document, 0, 1, Vec3(12, 0, 0) * mm);
+    const CutPlan copy = read_project(twice.document).cars[0].body.cuts.at(2);
+    CHECK(copy.name == "bore 2");
+    CHECK(copy.pointed);
+    CHECK(copy.from.isApprox(Vec3(112, 0, 17) * mm));
+    CHECK(problem_of([&] { set_cut_diameter(d, 0, 0, 5 * mm); })); // a pocket
+    CHECK(problem_of([&] { set_cut_pointed(d, 0, 0, true); }));
 }
 
 TEST_CASE("setting a value makes objects on the way; null takes it away and leaves the default") {

@@ -1,8 +1,8 @@
 #include "fields/value_field.hpp"
 #include "support/bench.hpp"
 
-#include <QComboBox>
 #include <QInputDialog>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTabBar>
 #include <QTest>
@@ -100,10 +100,10 @@ TEST_CASE("A piece from the shelf is put in the car and weighs on it", "[cars]")
     Workbench bench;
     const Document before = bench.session.document();
     const double mass = value_of(bench.text("answer.mass"), Quantity::mass);
-    auto& shelf = bench.find<QComboBox>(QStringLiteral("shelf"));
+    auto& shelf = bench.find<QListWidget>(QStringLiteral("shelf"));
     for (int row = 0; row < shelf.count(); ++row) {
-        shelf.setCurrentIndex(row);
-        INFO(shelf.currentText().toStdString());
+        shelf.setCurrentRow(row);
+        INFO(shelf.currentItem()->text().toStdString());
         const std::size_t count = bench.session.plan().ballast.size();
         QTest::mouseClick(&bench.find<QPushButton>(QStringLiteral("shelf.add")), Qt::LeftButton);
         REQUIRE(bench.session.plan().ballast.size() == count + 1);

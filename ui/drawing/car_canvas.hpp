@@ -1,13 +1,18 @@
 #pragma once
 
 #include "drawing/paint_context.hpp"
+#include "drawing/shelf_drop.hpp"
 #include "session/session.hpp"
 
 #include <QWidget>
 
+#include <functional>
 #include <optional>
 
 namespace rampwright::ui {
+
+/// What the hand holds: nothing, so that it picks and drags; what cuts; or a piece from the shelf.
+enum class Tool { pick, pocket, bore, piece };
 
 /// The sheet of paper: the car in three views, to scale. What is drawn can be taken hold of.
 class CarCanvas : public QWidget {
@@ -26,6 +31,26 @@ public:
     const std::optional<Target>& selected() const { return selected_; }
     void select(std::optional<Target> target);
     void select_finding(std::optional<std::size_t> finding);
+    /// The next thing, or the one before, that the step in hand lets one touch.
+    void select_next(bool forward);
+
+    Tool tool() const { return tool_; }
+    /// Takes up a tool for cutting, or lays down what the hand holds (Tool::pick).
+    void set_tool(Tool tool);
+    /// Takes a piece of the shelf into the hand; the next click puts it down.
+    void carry(std::size_t shelf);
+    std::optional<std::size_t> carried() const { return carried_; }
+    /// Does with the tool what it does where no mouse says where: a usual cut, a piece in the last cut.
+    void use_tool_somewhere();
+
+    /// The diameter bores are drawn with, m: the one chosen, or the first bit the person owns.
+    double drill() const;
+    void set_drill(double diameter) { drill_ = diameter; }
+
+    /// A point of the outline more, in the middle of the stretch after the selected one.
+    void add_point_after_selected();
+    void toggle_smooth();
+    void duplicate_selected();
     /// Takes the selected thing away, as one step.
     void remove_selected();
 
@@ -37,6 +62,7 @@ public:
 
 Q_SIGNALS:
     void selection_changed(const std::optional<rampwright::ui::Target>& target);
+    void tool_changed(rampwright::ui::Tool tool);
     void finding_selected(std::optional<std::size_t> finding);
     /// What to say in the status line about what is under the hand; empty: nothing.
     void hint(const QString& text);
@@ -52,6 +78,10 @@ protected:
     void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragMoveEvent(QDragMoveEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
@@ -62,6 +92,14 @@ private:
         Vec3 start = Vec3::Zero(); ///< the target's anchor when it was taken
         CarPlan plan;              ///< the car as it was then
         bool moving = false;       ///< the hand has moved far enough to mean it
+        QString refusal;           ///< why the last move was not taken; empty where it was
+    };
+    /// A cut while it is drawn.
+    struct Stroke {
+        View view = View::side;
+        QPointF pressed_at, from; ///< px; on the view's plane, m
+        CarPlan plan;             ///< the car without it
+        bool moving = false, drawn = false;
     };
 
     void refresh();
@@ -71,13 +109,25 @@ private:
     std::optional<std::size_t> finding_at(const QPointF& pixel) const;
     void drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers);
     bool nudge(QKeyEvent* event);
+    void finish_drag();
     void hover(const QPointF& pixel);
+    void cancel();
+    void set_view_of(const Target& target);
+
+    void press_tool(View view, const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    void stroke_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    void finish_stroke();
+    QPointF plane_point(View view, const QPointF& pixel, Qt::KeyboardModifiers modifiers) const;
+    std::optional<CutPlan> cut_between(const CarPlan& plan, View view, QPointF from, QPointF to) const;
+    bool put_piece(std::size_t shelf, const Placement& placement);
+    bool drop_piece(std::size_t shelf, View view, const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    void show_ghost(std::size_t shelf, const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    double grid(Qt::KeyboardModifiers modifiers) const;
+
     /// Adds a point to the outline under the hand.
     bool add_point(View view, const QPointF& pixel);
-    void toggle_smooth();
-    /// Does an edit, or says why it cannot be done.
-    template <class MakeEdit>
-    void attempt(MakeEdit make_edit, const QString& merge = {});
+    /// Does an edit, or says why it cannot be done. @return whether it was.
+    bool attempt(const std::function<Edit()>& make_edit, const QString& merge = {});
 
     Session& session_;
     DrawingMap map_;
@@ -89,6 +139,11 @@ private:
     std::optional<std::size_t> selected_finding_;
     View last_view_ = View::side;
     std::optional<Grab> grab_;
+    Tool tool_ = Tool::pick;
+    std::optional<std::size_t> carried_; ///< place on the shelf of the piece in the hand
+    std::optional<BallastPlan> ghost_;
+    std::optional<Stroke> stroke_;
+    double drill_ = 0; ///< m; 0 until one is chosen: the first of the person's own
     std::optional<QPointF> panning_from_;
 };
 

@@ -11,13 +11,22 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace rampwright::ui {
 namespace {
 
 constexpr double drag_threshold = 3; // px
 
+QString drag_hint() {
+    return CarCanvas::tr("Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back.");
+}
+
 } // namespace
+
+double CarCanvas::grid(Qt::KeyboardModifiers modifiers) const {
+    return modifiers & Qt::ControlModifier ? 0 : snap_step(session_.project().units);
+}
 
 void CarCanvas::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) {
@@ -25,7 +34,12 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton || grab_) return;
+    if (event->button() != Qt::LeftButton || grab_ || stroke_) return;
+    if (tool_ != Tool::pick) {
+        if (const auto view = map_.view_at(event->position()))
+            press_tool(*view, event->position(), event->modifiers());
+        return;
+    }
     if (const auto finding = finding_at(event->position())) {
         select_finding(finding);
         return;
@@ -42,8 +56,9 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         Q_EMIT hint(stuck);
         return;
     }
-    grab_ = Grab{*target,         *view, event->position(), anchor_of(session_.plan(), *target, *view),
-                 session_.plan(), false};
+    grab_ =
+        Grab{*target, *view, event->position(), anchor_of(session_.plan(), *target, *view), session_.plan(),
+             false,   {}};
     setCursor(Qt::ClosedHandCursor);
 }
 
@@ -55,6 +70,10 @@ void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
         update();
     } else if (grab_) {
         drag_to(event->position(), event->modifiers());
+    } else if (stroke_) {
+        stroke_to(event->position(), event->modifiers());
+    } else if (carried_) {
+        show_ghost(*carried_, event->position(), event->modifiers());
     } else {
         hover(event->position());
     }
@@ -65,7 +84,7 @@ void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
         if (QLineF(pixel, grab_->pressed_at).length() < drag_threshold) return;
         grab_->moving = true;
         session_.begin_gesture();
-        Q_EMIT hint(tr("Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back."));
+        Q_EMIT hint(drag_hint());
     }
     const QPointF way =
         map_.to_plane_point(grab_->view, pixel) - map_.to_plane_point(grab_->view, grab_->pressed_at);
@@ -75,36 +94,42 @@ void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
     Vec3 at = grab_->start;
     for (const std::size_t i : {0, 1}) {
         const double to = grab_->start[axes[i]] + by[i];
-        at[axes[i]] = modifiers & Qt::ControlModifier
-                          ? to
-                          : snapped(grab_->start[axes[i]], to, snap_step(session_.project().units));
+        const double step = grid(modifiers);
+        at[axes[i]] = step > 0 ? snapped(grab_->start[axes[i]], to, step) : to;
     }
     try {
         session_.preview(move_target(session_.gesture_base(), grab_->plan, session_.car(), grab_->target,
                                      grab_->view, at));
+        if (!std::exchange(grab_->refusal, {}).isEmpty()) Q_EMIT hint(drag_hint());
     } catch (const Problem& problem) {
-        Q_EMIT hint(problem_text(problem));
+        // What is drawn stays as it last could be.
+        grab_->refusal = plain_text(problem);
+        Q_EMIT hint(grab_->refusal);
     }
+}
+
+void CarCanvas::finish_drag() {
+    const Grab done = std::move(*grab_);
+    grab_.reset();
+    if (done.moving) {
+        session_.finish_gesture();
+        Q_EMIT hint(done.refusal);
+    }
+    refit();
+    update();
 }
 
 void CarCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) panning_from_.reset();
-    if (event->button() == Qt::LeftButton && grab_) {
-        const bool moved = grab_->moving;
-        grab_.reset();
-        if (moved) {
-            session_.finish_gesture();
-            Q_EMIT hint({});
-        }
-        refit();
-        update();
-    }
+    if (event->button() == Qt::LeftButton && grab_) finish_drag();
+    if (event->button() == Qt::LeftButton && stroke_) finish_stroke();
     hover(event->position());
 }
 
 void CarCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
     const auto view = map_.view_at(event->position());
     if (event->button() != Qt::LeftButton || !view) return;
+    if (tool_ != Tool::pick) return mousePressEvent(event);
     const auto target = target_at(event->position());
     if (target && (target->kind == TargetKind::profile_point || target->kind == TargetKind::plan_point)) {
         select(target);
@@ -117,14 +142,23 @@ void CarCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void CarCanvas::contextMenuEvent(QContextMenuEvent* event) {
     const QPointF pixel = event->pos();
     const auto view = map_.view_at(pixel);
+    if (tool_ != Tool::pick) return set_tool(Tool::pick);
     if (!view || grab_) return;
     const auto target = target_at(pixel);
     if (target) select(target);
     QMenu menu(this);
     if (target) {
         const auto kind = target->kind;
-        if (kind == TargetKind::profile_point || kind == TargetKind::plan_point)
-            menu.addAction(tr("Corner or &Smooth"), this, &CarCanvas::toggle_smooth);
+        if (kind == TargetKind::profile_point || kind == TargetKind::plan_point) {
+            const auto& body = session_.plan().body;
+            const bool smooth =
+                (kind == TargetKind::plan_point ? body.plan : body.profile)[target->index].smooth;
+            menu.addAction(smooth ? tr("Make It a &Corner") : tr("Make It &Smooth"), this,
+                           &CarCanvas::toggle_smooth);
+            menu.addAction(tr("&Add a Point After It"), this, &CarCanvas::add_point_after_selected);
+        }
+        if (kind == TargetKind::piece || kind == TargetKind::cut || kind == TargetKind::cut_corner)
+            menu.addAction(tr("&Duplicate"), this, &CarCanvas::duplicate_selected);
         if (kind != TargetKind::axle) menu.addAction(tr("&Remove"), this, &CarCanvas::remove_selected);
     } else if (reach_ == Reach::wood && *view != View::front) {
         menu.addAction(tr("&Add a Point Here"), this, [this, pixel, view] {
@@ -132,12 +166,19 @@ void CarCanvas::contextMenuEvent(QContextMenuEvent* event) {
                 Q_EMIT hint(tr("Point at the outline itself to add a point to it."));
         });
     }
+    if (reach_ == Reach::wood) {
+        menu.addSeparator();
+        menu.addAction(tr("Draw a &Pocket"), this, [this] { set_tool(Tool::pocket); });
+        menu.addAction(tr("Draw a &Bore"), this, [this] { set_tool(Tool::bore); });
+        menu.addSeparator();
+    }
     menu.addAction(tr("Zoom to &Fit"), this, &CarCanvas::zoom_to_fit);
     menu.exec(event->globalPos());
 }
 
 void CarCanvas::hover(const QPointF& pixel) {
-    if (grab_ || panning_from_) return;
+    if (grab_ || panning_from_ || stroke_) return;
+    if (tool_ != Tool::pick) return setCursor(Qt::CrossCursor);
     const auto target = target_at(pixel);
     if (finding_at(pixel))
         setCursor(Qt::PointingHandCursor);
@@ -152,6 +193,10 @@ void CarCanvas::hover(const QPointF& pixel) {
 }
 
 void CarCanvas::leaveEvent(QEvent*) {
+    if (ghost_) {
+        ghost_.reset();
+        update();
+    }
     if (!hovered_ || grab_) return;
     hovered_.reset();
     Q_EMIT hint({});
@@ -176,7 +221,7 @@ void CarCanvas::zoom_to_fit() {
 }
 
 void CarCanvas::wheelEvent(QWheelEvent* event) {
-    if (grab_) return;
+    if (grab_ || stroke_) return;
     if (event->angleDelta().y() != 0) zoom_by(std::pow(1.0015, event->angleDelta().y()), event->position());
     event->accept();
 }
@@ -207,8 +252,8 @@ bool CarCanvas::nudge(QKeyEvent* event) {
     }
     const auto axes = axes_of(last_view_);
     double step = snap_step(session_.project().units);
-    if (event->modifiers() & Qt::ShiftModifier) step *= 10;
-    if (event->modifiers() & Qt::ControlModifier) step /= 5;
+    if (event->modifiers() & Qt::ShiftModifier) step /= 10;
+    if (event->modifiers() & Qt::ControlModifier) step *= 10;
     Vec3 at = anchor_of(session_.plan(), *selected_, last_view_);
     at[axes[0]] += across * step;
     at[axes[1]] += up * step;
@@ -225,19 +270,43 @@ bool CarCanvas::nudge(QKeyEvent* event) {
     return true;
 }
 
-void CarCanvas::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape) {
-        if (grab_) {
-            grab_.reset();
-            session_.cancel_gesture();
-            unsetCursor();
-        } else {
-            select({});
-            select_finding({});
-        }
-        return;
+void CarCanvas::cancel() {
+    if (grab_ || stroke_) {
+        const bool moving = grab_ ? grab_->moving : stroke_->moving;
+        grab_.reset();
+        stroke_.reset();
+        if (moving) session_.cancel_gesture();
+        unsetCursor();
+        Q_EMIT hint({});
+    } else if (tool_ == Tool::pick) {
+        select({});
+        select_finding({});
     }
-    if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) return remove_selected();
+    set_tool(Tool::pick);
+    update();
+}
+
+void CarCanvas::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Escape:
+        return cancel();
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+        return remove_selected();
+    case Qt::Key_Insert:
+        return add_point_after_selected();
+    case Qt::Key_S:
+        return toggle_smooth();
+    case Qt::Key_PageDown:
+    case Qt::Key_PageUp:
+        return select_next(event->key() == Qt::Key_PageDown);
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (tool_ != Tool::pick) return use_tool_somewhere();
+        break;
+    default:
+        break;
+    }
     if (!nudge(event)) QWidget::keyPressEvent(event);
 }
 

@@ -43,29 +43,6 @@ QPainterPath box_path(View view, const Vec3& at, const Vec3& size, double turned
     return path;
 }
 
-QPainterPath ballast_path(View view, const BallastPlan& piece) {
-    const auto size = [&](std::size_t i) { return i < piece.size.size() ? piece.size[i] : 0.0; };
-    switch (piece.shape) {
-    case PieceShape::box:
-    case PieceShape::sheet:
-        return box_path(view, piece.at, {size(0), size(1), size(2)}, piece.turned);
-    case PieceShape::sphere:
-        return circle(to_plane(view, piece.at), size(0) / 2);
-    case PieceShape::cylinder: {
-        const auto axes = axes_of(view);
-        const bool end_on = axes[0] != piece.axis && axes[1] != piece.axis &&
-                            (piece.axis == 2 || std::abs(std::sin(piece.turned)) < 1e-9);
-        if (end_on) return circle(to_plane(view, piece.at), size(0) / 2);
-        Vec3 box = Vec3::Constant(size(0));
-        box[piece.axis] = size(1);
-        return box_path(view, piece.at, box, piece.axis == 2 ? 0 : piece.turned);
-    }
-    case PieceShape::putty:
-        break;
-    }
-    return {};
-}
-
 QPainterPath bore_path(View view, const CutPlan& cut) {
     const QPointF a = to_plane(view, cut.from), b = to_plane(view, cut.to);
     const QPointF along = b - a;
@@ -107,6 +84,29 @@ std::array<bool, 3> open_faces(const CutPlan& cut, const CarShape& shape) {
 }
 
 } // namespace
+
+QPainterPath piece_outline(View view, const BallastPlan& piece) {
+    const auto size = [&](std::size_t i) { return i < piece.size.size() ? piece.size[i] : 0.0; };
+    switch (piece.shape) {
+    case PieceShape::box:
+    case PieceShape::sheet:
+        return box_path(view, piece.at, {size(0), size(1), size(2)}, piece.turned);
+    case PieceShape::sphere:
+        return circle(to_plane(view, piece.at), size(0) / 2);
+    case PieceShape::cylinder: {
+        const auto axes = axes_of(view);
+        const bool end_on = axes[0] != piece.axis && axes[1] != piece.axis &&
+                            (piece.axis == 2 || std::abs(std::sin(piece.turned)) < 1e-9);
+        if (end_on) return circle(to_plane(view, piece.at), size(0) / 2);
+        Vec3 box = Vec3::Constant(size(0));
+        box[piece.axis] = size(1);
+        return box_path(view, piece.at, box, piece.axis == 2 ? 0 : piece.turned);
+    }
+    case PieceShape::putty:
+        break;
+    }
+    return {};
+}
 
 CarShape make_car_shape(const CarPlan& plan) {
     CarShape shape;
@@ -169,7 +169,7 @@ CarShape make_car_shape(const CarPlan& plan) {
         const auto holder = std::find_if(plan.body.cuts.begin(), plan.body.cuts.end(),
                                          [&](const CutPlan& cut) { return cut.name == piece.in; });
         for (const View view : all_views)
-            drawn.outline[index(view)] = piece.shape != PieceShape::putty ? ballast_path(view, piece)
+            drawn.outline[index(view)] = piece.shape != PieceShape::putty ? piece_outline(view, piece)
                                          : holder != plan.body.cuts.end() ? cut_path(view, *holder)
                                                                           : QPainterPath();
         shape.ballast.push_back(std::move(drawn));

@@ -44,4 +44,7 @@ struct CarShape {
 
 CarShape make_car_shape(const CarPlan& plan);
 
+/// A piece of ballast in a view; putty shows nothing by itself.
+QPainterPath piece_outline(View view, const BallastPlan& piece);
+
 } // namespace rampwright::ui

@@ -17,4 +17,7 @@ struct OutlinePlace {
 /// The place on an outline nearest to a point, m.
 OutlinePlace nearest_on_outline(const std::vector<PlanPoint>& points, const Vec2& to);
 
+/// The middle of the stretch from a listed point to the next.
+Vec2 middle_of_stretch(const std::vector<PlanPoint>& points, std::size_t from);
+
 } // namespace rampwright::ui

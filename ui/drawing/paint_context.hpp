@@ -23,6 +23,7 @@ struct PaintContext {
     std::optional<Target> selected, hovered;
     std::optional<View> dragged_in; ///< the view the selected thing is being dragged in
     std::optional<std::size_t> selected_finding;
+    std::optional<BallastPlan> ghost; ///< a piece on its way, where it would come to lie
 };
 
 /// The paper, its rulers, its title block.
@@ -35,6 +36,8 @@ QRectF title_block(const DrawingMap& map);
 void paint_car(QPainter& painter, const PaintContext& context, View view);
 /// What can be taken hold of in one view, where the step in hand is about the wood or the wheels.
 void paint_handles(QPainter& painter, const PaintContext& context, View view);
+/// A piece on its way, where it would come to lie.
+void paint_ghost(QPainter& painter, const PaintContext& context, View view);
 /// What is said about it: centre of mass, balance dimension, front load, findings.
 void paint_marks(QPainter& painter, const PaintContext& context);
 

@@ -22,14 +22,24 @@ ValueField::ValueField(Session& session, QWidget* parent) : QLineEdit(parent), s
 void ValueField::bind(std::string pointer, const QString& name) {
     if (pointer == pointer_) return refresh();
     pointer_ = std::move(pointer);
+    plan_value_ = {};
     name_ = name;
     setModified(false);
     setEnabled(true);
     refresh();
 }
 
+void ValueField::bind(PlanValue value) {
+    if (value.id != plan_value_.id) setModified(false);
+    plan_value_ = std::move(value);
+    pointer_.clear();
+    setEnabled(true);
+    refresh();
+}
+
 void ValueField::unbind() {
     pointer_.clear();
+    plan_value_ = {};
     setModified(false);
     set_fault({});
     clear();
@@ -38,36 +48,43 @@ void ValueField::unbind() {
 }
 
 void ValueField::refresh() {
-    if (pointer_.empty() || isModified()) return;
-    const auto value = find_number(session_.document(), pointer_);
-    const auto [quantity, unit] = find_value_unit(pointer_);
-    const QString text =
-        value ? QString::fromStdString(format_entry(*value, quantity, session_.project().units)) : QString();
+    if (!bound() || isModified()) return;
+    const UnitSystem units = session_.project().units;
+    QString text;
+    if (plan_value_.read) {
+        text = QString::fromStdString(format_entry(plan_value_.read(), plan_value_.quantity, units));
+    } else {
+        const auto value = find_number(session_.document(), pointer_);
+        if (value)
+            text = QString::fromStdString(format_entry(*value, find_value_unit(pointer_).quantity, units));
+        setPlaceholderText(value ? QString() : assumed_text(session_.project(), pointer_));
+    }
     if (text != this->text()) setText(text);
-    setPlaceholderText(value ? QString() : assumed_text(session_.project(), pointer_));
     set_fault({});
 }
 
+Edit ValueField::edit_for(const std::string& typed) const {
+    const UnitSystem units = session_.project().units;
+    if (plan_value_.write) return plan_value_.write(parse_entry(typed, plan_value_.quantity, units));
+    Json value;
+    if (!typed.empty()) {
+        const auto [quantity, unit] = find_value_unit(pointer_);
+        const double si = parse_entry(typed, quantity, units);
+        value = unit ? from_si(si, *unit) : si;
+    }
+    return set_value(session_.document(), pointer_, value, tr("Set %1").arg(name_).toStdString());
+}
+
 void ValueField::commit() {
-    if (pointer_.empty() || !isModified()) return;
+    if (!bound() || !isModified()) return;
     try {
-        Json value;
-        const QString typed = text().trimmed();
-        if (!typed.isEmpty()) {
-            const auto [quantity, unit] = find_value_unit(pointer_);
-            const double si = parse_entry(typed.toStdString(), quantity, session_.project().units);
-            value = unit ? from_si(si, *unit) : si;
-        }
-        const Edit edit =
-            set_value(session_.document(), pointer_, value, tr("Set %1").arg(name_).toStdString());
+        const Edit edit = edit_for(text().trimmed().toStdString());
         setModified(false);
         session_.apply(edit);
         refresh();
     } catch (const Problem& problem) {
         setModified(true);
-        const QString wrong = QString::fromStdString(problem.wrong()),
-                      remedy = QString::fromStdString(problem.remedy());
-        set_fault(remedy.isEmpty() ? wrong : tr("%1; %2").arg(wrong, remedy));
+        set_fault(plain_text(problem));
     }
 }
 

@@ -1,10 +1,11 @@
 #include "panels/load_slip.hpp"
 
-#include "drawing/snap.hpp"
+#include "drawing/car_canvas.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
 #include "look/theme.hpp"
 #include "panels/scale_panel.hpp"
+#include "panels/shelf_list.hpp"
 #include "text/figure_text.hpp"
 
 #include <QCheckBox>
@@ -17,7 +18,8 @@
 
 namespace rampwright::ui {
 
-LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
+    : QWidget(parent), session_(session), canvas_(canvas) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     list_ = new QListWidget(this);
@@ -53,6 +55,23 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
         at_[axis]->setToolTip(why[axis]);
         form->addRow(names[axis], at_[axis]);
     }
+    in_ = new QuietComboBox(this);
+    in_->setObjectName(QStringLiteral("ballast.in"));
+    in_->setAccessibleName(tr("The cut the piece lies in"));
+    in_->setToolTip(tr("Which pocket or bore holds it: what sticks out of that is told."));
+    form->addRow(tr("Lies &in"), in_);
+    connect(in_, &QComboBox::activated, this, [this](int row) {
+        if (!piece_) return;
+        const auto& cuts = session_.plan().body.cuts;
+        const Json in = row == 0 ? Json() : Json(cuts.at(static_cast<std::size_t>(row) - 1).name);
+        try {
+            session_.apply(set_value(session_.document(), pointer() + "/in", in,
+                                     tr("Choose what holds the ballast").toStdString()));
+        } catch (const Problem& problem) {
+            Q_EMIT canvas_.hint(plain_text(problem));
+            bind();
+        }
+    });
     fixed_ = new QCheckBox(tr("Loc&ked in place"), this);
     fixed_->setWhatsThis(
         tr("A locked piece is not moved, neither by hand nor by the planner: for what is glued in."));
@@ -68,26 +87,8 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
     buttons->addWidget(remove_);
     column->addLayout(buttons);
 
-    auto* shelf_title = new QLabel(tr("From the &shelf"), this);
-    shelf_title->setFont(text_font(1.0, true));
-    shelf_ = new QuietComboBox(this);
-    shelf_->setObjectName(QStringLiteral("shelf"));
-    shelf_->setAccessibleName(tr("Pieces on the shelf"));
-    shelf_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    shelf_title->setBuddy(shelf_);
-    add_ = new QPushButton(tr("&Put in the Car"), this);
-    add_->setObjectName(QStringLiteral("shelf.add"));
-    add_->setWhatsThis(
-        tr("Puts one of these into the car, midway between the axles. Then drag it to its place."));
     column->addSpacing(8);
-    column->addWidget(shelf_title);
-    column->addWidget(shelf_);
-    column->addWidget(add_);
-    problem_ = new QLabel(this);
-    problem_->setWordWrap(true);
-    problem_->hide();
-    column->addWidget(problem_);
-    connect(add_, &QPushButton::clicked, this, &LoadSlip::add_from_shelf);
+    column->addWidget(make_shelf());
     column->addWidget(new ScaleWords(session_, QStringLiteral("scale.words.load"), this));
     column->addStretch(1);
 
@@ -95,7 +96,10 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
         if (filling_) return;
         piece_ = row < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(row));
         bind();
-        Q_EMIT selected(piece_);
+        canvas_.select(piece_ ? std::optional(Target{TargetKind::piece, *piece_, 0}) : std::nullopt);
+    });
+    connect(&canvas_, &CarCanvas::selection_changed, this, [this](const std::optional<Target>& target) {
+        select(target && target->kind == TargetKind::piece ? std::optional(target->index) : std::nullopt);
     });
     connect(fixed_, &QCheckBox::clicked, this, [this](bool fixed) {
         if (piece_)
@@ -105,15 +109,7 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
     connect(remove_, &QPushButton::clicked, this, [this] {
         if (piece_) session_.apply(remove_ballast(session_.document(), session_.car(), *piece_));
     });
-    connect(duplicate_, &QPushButton::clicked, this, [this] {
-        if (!piece_) return;
-        Json piece = session_.document().root.at(Json::json_pointer(pointer()));
-        // Beside the original, so that both can be seen.
-        if (piece.contains("at_mm") && piece["at_mm"].is_array() && !piece["at_mm"].empty())
-            piece["at_mm"][0] = piece["at_mm"][0].get<double>() + 5;
-        session_.apply(add_ballast(session_.document(), session_.car(), piece));
-        list_->setCurrentRow(list_->count() - 1);
-    });
+    connect(duplicate_, &QPushButton::clicked, &canvas_, &CarCanvas::duplicate_selected);
     connect(&session_, &Session::changed, this, &LoadSlip::refresh);
     connect(&session_, &Session::car_chosen, this, [this] {
         piece_.reset();
@@ -122,44 +118,44 @@ LoadSlip::LoadSlip(Session& session, QWidget* parent) : QWidget(parent), session
     refresh();
 }
 
-void LoadSlip::show_shelf() {
-    QStringList names;
-    const auto& shelf = session_.project().shelf;
-    for (const auto& piece : shelf)
-        names << tr("%1, %2").arg(QString::fromStdString(piece.name),
-                                  quantity_text(piece.mass, Quantity::mass, session_.project().units));
-    QStringList shown;
-    for (int i = 0; i < shelf_->count(); ++i)
-        shown << shelf_->itemText(i);
-    if (names != shown) {
-        const int chosen = shelf_->currentIndex();
-        shelf_->clear();
-        shelf_->addItems(names);
-        if (chosen >= 0 && chosen < shelf_->count()) shelf_->setCurrentIndex(chosen);
-    }
-    add_->setEnabled(shelf_->count() > 0);
+QWidget* LoadSlip::make_shelf() {
+    auto* shelf = new QWidget(this);
+    auto* column = new QVBoxLayout(shelf);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* title = new QLabel(tr("From the &shelf"), shelf);
+    title->setFont(text_font(1.0, true));
+    shelf_ = new ShelfList(session_, shelf);
+    shelf_->setMinimumHeight(150);
+    title->setBuddy(shelf_);
+    hint_ = new QLabel(tr("Drag a piece to the drawing, or click it and click there."), shelf);
+    hint_->setWordWrap(true);
+    hint_->setForegroundRole(QPalette::PlaceholderText);
+    add_ = new QPushButton(tr("&Put in the Car"), shelf);
+    add_->setObjectName(QStringLiteral("shelf.add"));
+    add_->setWhatsThis(
+        tr("Puts the chosen piece into the last pocket or bore, or on the wood midway between the "
+           "axles where there is none. Then move it to its place."));
+    column->addWidget(title);
+    column->addWidget(hint_);
+    column->addWidget(shelf_, 1);
+    column->addWidget(add_);
+    connect(shelf_, &ShelfList::picked, &canvas_, &CarCanvas::carry);
+    connect(shelf_, &ShelfList::wanted, this, &LoadSlip::put_in_car);
+    connect(shelf_, &QListWidget::currentRowChanged, add_,
+            [this] { add_->setEnabled(shelf_->chosen().has_value()); });
+    connect(add_, &QPushButton::clicked, this, &LoadSlip::put_in_car);
+    // What was laid back on the shelf, or down in the car, is no longer marked.
+    connect(&canvas_, &CarCanvas::tool_changed, shelf_, [this](Tool tool) {
+        if (tool != Tool::piece) shelf_->clearSelection();
+    });
+    return shelf;
 }
 
-void LoadSlip::add_from_shelf() {
-    const int row = shelf_->currentIndex();
-    const Json& list = session_.document().root.at("shelf");
-    if (row < 0 || static_cast<std::size_t>(row) >= list.size()) return;
-    Json piece = list[static_cast<std::size_t>(row)];
-    piece.erase("count");
-    const auto& plan = session_.plan();
-    const Vec3 at((plan.axles.rear_x + plan.axles.front_x) / 2, 0, plan.body.block.z() / 4);
-    piece["at_mm"] = {from_si(at.x(), *find_unit("mm")), 0.0, from_si(at.z(), *find_unit("mm"))};
-    // Putty has no shape of its own: it fills a cut.
-    if (piece.value("shape", std::string()) == "putty" && !plan.body.cuts.empty())
-        piece["in"] = plan.body.cuts.front().name;
-    try {
-        session_.apply(add_ballast(session_.document(), session_.car(), piece));
-        list_->setCurrentRow(list_->count() - 1);
-        problem_->hide();
-    } catch (const Problem& problem) {
-        problem_->setText(problem_text(problem));
-        problem_->show();
-    }
+void LoadSlip::put_in_car() {
+    const auto shelf = shelf_->chosen();
+    if (!shelf) return;
+    canvas_.carry(*shelf);
+    canvas_.use_tool_somewhere();
 }
 
 std::string LoadSlip::pointer() const {
@@ -176,14 +172,15 @@ void LoadSlip::select(std::optional<std::size_t> piece) {
 
 void LoadSlip::bind() {
     const bool some = piece_ && *piece_ < session_.plan().ballast.size();
-    for (QWidget* each :
-         {static_cast<QWidget*>(fixed_), static_cast<QWidget*>(duplicate_), static_cast<QWidget*>(remove_)})
+    for (QWidget* each : {static_cast<QWidget*>(fixed_), static_cast<QWidget*>(duplicate_),
+                          static_cast<QWidget*>(remove_), static_cast<QWidget*>(in_)})
         each->setEnabled(some);
     if (!some) {
         mass_->field()->unbind();
         for (auto* each : at_)
             each->field()->unbind();
         fixed_->setChecked(false);
+        in_->clear();
         return;
     }
     const auto& piece = session_.plan().ballast[*piece_];
@@ -192,6 +189,20 @@ void LoadSlip::bind() {
     for (std::size_t axis = 0; axis < 3; ++axis)
         at_[axis]->field()->bind(pointer() + "/at_mm/" + std::to_string(axis), tr("place of %1").arg(name));
     fixed_->setChecked(piece.fixed);
+    QStringList cuts{tr("nothing")};
+    int holder = 0;
+    for (const CutPlan& cut : session_.plan().body.cuts) {
+        if (cut.name == piece.in) holder = static_cast<int>(cuts.size());
+        cuts << QString::fromStdString(cut.name);
+    }
+    QStringList shown;
+    for (int i = 0; i < in_->count(); ++i)
+        shown << in_->itemText(i);
+    if (shown != cuts) {
+        in_->clear();
+        in_->addItems(cuts);
+    }
+    in_->setCurrentIndex(holder);
 }
 
 void LoadSlip::refresh() {
@@ -211,7 +222,7 @@ void LoadSlip::refresh() {
     list_->setCurrentRow(piece_ ? static_cast<int>(*piece_) : -1);
     list_->setVisible(!ballast.empty());
     empty_->setVisible(ballast.empty());
-    show_shelf();
+    add_->setEnabled(shelf_->chosen().has_value());
     bind();
 }
 

@@ -15,36 +15,37 @@ class QPushButton;
 
 namespace rampwright::ui {
 
+class CarCanvas;
+class ShelfList;
 class ValueEditor;
 
-/// The slip of the step "Load": the pieces of ballast, and the numbers of the one in hand. The list is
-/// also the way to the drawn pieces without a mouse.
+/// The slip of the step "Load": the pieces of ballast, the numbers of the one in hand, and the shelf they
+/// come from. The lists are also the way to the drawn pieces without a mouse.
 class LoadSlip : public QWidget {
     Q_OBJECT
 
 public:
-    explicit LoadSlip(Session& session, QWidget* parent = nullptr);
-    void select(std::optional<std::size_t> piece);
-
-Q_SIGNALS:
-    void selected(std::optional<std::size_t> piece);
+    LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent = nullptr);
 
 private:
+    QWidget* make_shelf();
+    void select(std::optional<std::size_t> piece);
     void refresh();
     void bind();
-    void show_shelf();
-    void add_from_shelf();
+    void put_in_car();
     std::string pointer() const;
 
     Session& session_;
+    CarCanvas& canvas_;
     std::optional<std::size_t> piece_;
     QListWidget* list_;
-    QLabel *empty_, *problem_;
+    QLabel *empty_, *hint_;
     ValueEditor* mass_;
     std::array<ValueEditor*, 3> at_{};
     QCheckBox* fixed_;
+    QComboBox* in_;
     QPushButton *duplicate_, *remove_, *add_;
-    QComboBox* shelf_;
+    ShelfList* shelf_;
     bool filling_ = false;
 };
 

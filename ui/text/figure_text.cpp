@@ -62,12 +62,16 @@ QString severity_word(Severity severity) {
     return Text::tr("Note");
 }
 
-QString problem_text(const Problem& problem) {
+QString plain_text(const Problem& problem) {
     const QString wrong = QString::fromStdString(problem.wrong()),
                   remedy = QString::fromStdString(problem.remedy());
+    return remedy.isEmpty() ? wrong : Text::tr("%1; %2").arg(wrong, remedy);
+}
+
+QString problem_text(const Problem& problem) {
     QString place = QString::fromStdString(problem.where());
     if (place == QStringLiteral("-")) place.clear();
-    const QString sentence = remedy.isEmpty() ? wrong : Text::tr("%1; %2").arg(wrong, remedy);
+    const QString sentence = plain_text(problem);
     return place.isEmpty() ? sentence : Text::tr("%1: %2").arg(place, sentence);
 }
 

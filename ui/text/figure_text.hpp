@@ -27,7 +27,10 @@ QString mass_left_text(const Figures& figures, UnitSystem units);
 /// The word that goes with a finding's mark.
 QString severity_word(Severity severity);
 
-/// A problem as a sentence: what is wrong; what to do.
+/// A problem in plain words, without its place in the file: what is wrong; what to do.
+QString plain_text(const Problem& problem);
+
+/// A problem as a sentence, with its place.
 QString problem_text(const Problem& problem);
 
 } // namespace rampwright::ui

@@ -6,7 +6,6 @@
 #include "panels/answers_panel.hpp"
 #include "panels/energy_panel.hpp"
 #include "panels/findings_panel.hpp"
-#include "panels/load_slip.hpp"
 #include "panels/notice_bar.hpp"
 #include "shaded/picture_corner.hpp"
 #include "text/figure_text.hpp"
@@ -133,8 +132,7 @@ void MainWindow::build_middle() {
     rows->addLayout(columns, 1);
     setCentralWidget(middle);
 
-    load_slip_ = new LoadSlip(session_);
-    pages_ = make_step_pages(session_, *load_slip_);
+    pages_ = make_step_pages(session_, *canvas_);
     for (const StepPage& page : pages_) {
         auto* scroll = new QScrollArea(slips_);
         scroll->setWidgetResizable(true);
@@ -150,13 +148,6 @@ void MainWindow::build_middle() {
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
     connect(cars_, &QTabBar::currentChanged, this, [this](int car) {
         if (car >= 0) session_.choose_car(static_cast<std::size_t>(car));
-    });
-    connect(canvas_, &CarCanvas::selection_changed, load_slip_, [this](const std::optional<Target>& target) {
-        load_slip_->select(target && target->kind == TargetKind::piece ? std::optional(target->index)
-                                                                       : std::nullopt);
-    });
-    connect(load_slip_, &LoadSlip::selected, canvas_, [this](std::optional<std::size_t> piece) {
-        canvas_->select(piece ? std::optional(Target{TargetKind::piece, *piece, 0}) : std::nullopt);
     });
     connect(canvas_, &CarCanvas::finding_selected, findings_, &FindingsPanel::select);
     connect(findings_, &FindingsPanel::selected, canvas_, &CarCanvas::select_finding);
@@ -190,6 +181,8 @@ void MainWindow::build_menus() {
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addAction(undo);
     edit->addAction(redo);
+    edit->addSeparator();
+    add_drawing_actions(edit);
     edit->addSeparator();
     add(edit, tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C),
         [this] { copy_figures(); });

@@ -11,6 +11,7 @@
 
 class QAction;
 class QLabel;
+class QMenu;
 class QScrollArea;
 class QStackedWidget;
 class QTabBar;
@@ -20,7 +21,6 @@ namespace rampwright::ui {
 class CarCanvas;
 class FileDesk;
 class FindingsPanel;
-class LoadSlip;
 class NoticeBar;
 class PictureCorner;
 
@@ -50,6 +50,8 @@ private:
     void build_middle();
     void build_menus();
     void build_car_menu();
+    /// What is done on the drawing, as far as it is not dragging.
+    void add_drawing_actions(QMenu* menu);
     void rename_car_on_sheet();
     /// Does an edit, or says in the status line why it cannot be done.
     bool attempt(const std::function<Edit()>& make_edit);
@@ -72,7 +74,6 @@ private:
     QLabel* slip_title_ = nullptr;
     QWidget *slip_ = nullptr, *drawer_ = nullptr;
     bool drawer_wanted_ = true;
-    LoadSlip* load_slip_ = nullptr;
     FindingsPanel* findings_ = nullptr;
     std::vector<StepPage> pages_;
 };

@@ -2,6 +2,7 @@
 
 #include "panels/agree_slip.hpp"
 #include "panels/load_slip.hpp"
+#include "panels/shape_slip.hpp"
 #include "panels/value_slip.hpp"
 #include "panels/weigh_slip.hpp"
 #include "run/run_sheet.hpp"
@@ -31,7 +32,7 @@ QWidget* in_a_column(std::initializer_list<QWidget*> parts) {
 
 } // namespace
 
-std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
+std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     const auto tr = [](const char* text) {
         return QCoreApplication::translate("rampwright::ui::StepPages", text);
     };
@@ -40,9 +41,10 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
     return {
         {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."), new AgreeSlip(session)},
         {Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
-         new ValueSlip(session, shape_fields())},
+         new ShapeSlip(session, drawing)},
         {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
-        {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
+        {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
+         new LoadSlip(session, drawing)},
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
         {Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields()),
          new RunSheet(session), false},

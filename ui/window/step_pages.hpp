@@ -12,7 +12,7 @@ class QWidget;
 
 namespace rampwright::ui {
 
-class LoadSlip;
+class CarCanvas;
 class Session;
 
 /// What the window shows for one step of the job.
@@ -25,7 +25,7 @@ struct StepPage {
 };
 
 /// The steps in the order of the job. The widgets have no parent yet.
-std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load);
+std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing);
 
 /// The step a command line calls "agree", "shape" and so on.
 std::optional<Step> step_named(std::string_view name);

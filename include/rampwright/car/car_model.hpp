@@ -29,6 +29,7 @@ struct Part {
 /// A wheel as the loads, the losses and the heat need it.
 struct Wheel {
     Corner corner = Corner::rear_left;
+    std::size_t row = 0; ///< its place in the file's list
     bool touches = true;
     double mass = 0, radius = 0, bore_radius = 0, width = 0;
     double spin_inertia = 0, cross_inertia = 0; ///< kg m², about its axle and about a diameter

@@ -2,6 +2,7 @@
 
 #include <rampwright/project/document.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -10,6 +11,8 @@
 /// its own units, rounded to a millionth of the unit. Every edit throws Problem, and leaves the document as
 /// it is, where what it names is not there or the result would not read as a project.
 namespace rampwright {
+
+struct StartingShape;
 
 /// What an edit did: the new document, a name for the history ("Move ballast: tungsten cube") and the
 /// JSON pointers of the values that differ. An edit that changes nothing has no keys: do not keep it.
@@ -34,6 +37,20 @@ Edit set_value(const Document& document, const std::string& pointer, const Json&
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at);
 Edit add_ballast(const Document& document, std::size_t car, const Json& piece);
 Edit remove_ballast(const Document& document, std::size_t car, std::size_t piece);
+/// The same piece once more, moved `by` (m). @throws Problem where the shelf has none left.
+Edit duplicate_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& by);
+/// Where a piece from the shelf is put: its centre (m, car frame), a cylinder's axis (0 x, 1 y, 2 z) and the
+/// cut that holds it, if any. Putty takes the shape of its cut, which must be named; it has no place itself.
+struct Placement {
+    Vec3 at = Vec3::Zero();
+    int axis = 0;
+    std::string in;
+};
+/// How many more of a shelf's piece may go into a car: its count less those of its name that are in;
+/// nothing where the shelf does not count it.
+std::optional<int> left_on_shelf(const Project& project, std::size_t car, std::size_t shelf);
+/// Puts one piece of the shelf into a car. @throws Problem where the shelf has none left.
+Edit add_from_shelf(const Document& document, std::size_t car, std::size_t shelf, const Placement& placement);
 Edit set_ballast_mass(const Document& document, std::size_t car, std::size_t piece, double mass_kg);
 
 /// @param cant rad, positive where the axle's outer end is higher.
@@ -43,6 +60,8 @@ Edit set_toe(const Document& document, std::size_t car, Corner corner, double to
 Edit set_touching(const Document& document, std::size_t car, Corner corner, bool touches);
 Edit set_wheel_mass(const Document& document, std::size_t car, Corner corner, double mass_kg);
 
+/// Outlines run round the wood once: every edit that would make one touch or cross itself is refused, unless
+/// it does so already.
 Edit move_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index,
                         const Vec2& to);
 Edit insert_outline_point(const Document& document, std::size_t car, bool plan, std::size_t before,
@@ -50,7 +69,19 @@ Edit insert_outline_point(const Document& document, std::size_t car, bool plan, 
 Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index);
 Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index, bool smooth);
 
+/// Gives a car both outlines of a starting shape, scaled to its block.
+Edit start_from_shape(const Document& document, std::size_t car, const StartingShape& shape);
+
 Edit add_cut(const Document& document, std::size_t car, const Json& cut);
+Edit add_cut(const Document& document, std::size_t car, const CutPlan& cut);
+/// "pocket 2": the base and the first number, from 1, that no cut of the car has.
+std::string free_cut_name(const CarPlan& plan, std::string_view base);
+/// The same cut once more, moved `by` (m), under a name of its own.
+Edit duplicate_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& by);
+/// Of a bore. @param diameter m.
+Edit set_cut_diameter(const Document& document, std::size_t car, std::size_t cut, double diameter);
+/// Of a bore: whether it ends in a drill's point or flat.
+Edit set_cut_pointed(const Document& document, std::size_t car, std::size_t cut, bool pointed);
 Edit move_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& from, const Vec3& to);
 /// Pieces that lay in it stay where they are.
 Edit remove_cut(const Document& document, std::size_t car, std::size_t cut);

@@ -103,9 +103,9 @@ struct Rules {
 };
 
 struct Scale {
-    double division = 0.1e-3;   ///< kg
-    bool rounds_down = false;   ///< cuts off instead of rounding to the nearest division
-    double offset = 0;          ///< kg
+    double division = 0.1e-3; ///< kg
+    bool rounds_down = false; ///< cuts off instead of rounding to the nearest division
+    double offset = 0;        ///< kg
 };
 
 struct Straight {
@@ -128,16 +128,16 @@ enum class Quality { rough, fair, smooth };
 
 struct TrackPlan {
     std::string title;
-    double first_slope = 0;             ///< rad, negative downhill
-    std::vector<TrackPiece> pieces;     ///< empty where measured
-    std::vector<Vec2> measured;         ///< (X, Z); empty where pieces are given
-    std::optional<double> start_height; ///< stated; checked against the shape
+    double first_slope = 0;                 ///< rad, negative downhill
+    std::vector<TrackPiece> pieces;         ///< empty where measured
+    std::vector<Vec2> measured;             ///< (X, Z); empty where pieces are given
+    std::optional<double> start_height;     ///< stated; checked against the shape
     double start_line = 0, finish_line = 0; ///< arc length along the surface from the first piece's start
-    std::optional<LaneRail> rail;       ///< absent: a lane without a guide
+    std::optional<LaneRail> rail;           ///< absent: a lane without a guide
     Quality quality = Quality::fair;
     double gravity = 9.80665;
-    Uncertain clock_offset;             ///< s
-    double run_scatter = 0.003;         ///< s, one sigma of a run
+    Uncertain clock_offset;     ///< s
+    double run_scatter = 0.003; ///< s, one sigma of a run
 };
 
 struct AirState {
@@ -155,6 +155,7 @@ struct ShelfPiece {
     std::string material;
     double mass = 0;
     int count = 1;
+    bool counted = false; ///< the file states the count: no more than these are at hand
 };
 
 struct Tools {
@@ -180,21 +181,21 @@ struct CutPlan {
 
 struct BodyPlan {
     std::string wood;
-    double density = 0;                 ///< kg/m³
+    double density = 0; ///< kg/m³
     double density_sigma = 0;
-    std::optional<double> block_mass;   ///< weighed; wins over density
-    Vec3 block;                         ///< length, width, height
-    std::vector<PlanPoint> profile;     ///< (x, z); the block's rectangle where not given
-    std::vector<PlanPoint> plan;        ///< (x, y); the block's rectangle where not given
+    std::optional<double> block_mass; ///< weighed; wins over density
+    Vec3 block;                       ///< length, width, height
+    std::vector<PlanPoint> profile;   ///< (x, z); the block's rectangle where not given
+    std::vector<PlanPoint> plan;      ///< (x, y); the block's rectangle where not given
     double edge_radius = 0;
     std::vector<CutPlan> cuts;
-    double finish = 0;                  ///< kg of paint and decals, spread over the surface
+    double finish = 0; ///< kg of paint and decals, spread over the surface
 };
 
 enum class Holes { jig, press, slots };
 
 struct AxlePlan {
-    double rear_x = 0, front_x = 0, rear_z = 0, front_z = 0; ///< centres of the holes, car frame
+    double rear_x = 0, front_x = 0, rear_z = 0, front_z = 0;  ///< centres of the holes, car frame
     double shank_diameter = 0, length = 0, head_diameter = 0; ///< one axle a wheel; length under the head
     double mass_each = 0;
     Holes holes = Holes::press;
@@ -205,30 +206,35 @@ enum class Corner { rear_left, rear_right, front_left, front_right };
 inline constexpr std::array<Corner, 4> all_corners{Corner::rear_left, Corner::rear_right, Corner::front_left,
                                                    Corner::front_right};
 std::string_view to_string(Corner corner);
-inline constexpr bool is_front(Corner c) { return c == Corner::front_left || c == Corner::front_right; }
-inline constexpr bool is_left(Corner c) { return c == Corner::rear_left || c == Corner::front_left; }
+inline constexpr bool is_front(Corner c) {
+    return c == Corner::front_left || c == Corner::front_right;
+}
+inline constexpr bool is_left(Corner c) {
+    return c == Corner::rear_left || c == Corner::front_left;
+}
 
 enum class Hub { flat, stepped, coned };
 
 struct WheelPlan {
     Corner corner = Corner::rear_left;
+    std::size_t row = 0; ///< its place in the file's list, which may name the corners in any order
     double mass = 0, outer_diameter = 0, bore_diameter = 0, width = 0, gap_to_body = 0;
     std::optional<double> spin_inertia; ///< measured, kg m²; computed where absent
     bool touches = true;
-    double raised = 0;                  ///< gap below a wheel that does not touch
-    double cant = 0, toe = 0;           ///< rad; outer end higher, steering to the car's left
+    double raised = 0;        ///< gap below a wheel that does not touch
+    double cant = 0, toe = 0; ///< rad; outer end higher, steering to the car's left
     Hub hub = Hub::flat;
-    Vec2 hub_ring = Vec2::Zero();       ///< inner, outer radius of the ring that rubs on the head
-    Vec2 body_ring = Vec2::Zero();      ///< and of the one that rubs on the wood
-    double runout = 0;                  ///< peak to peak
+    Vec2 hub_ring = Vec2::Zero();  ///< inner, outer radius of the ring that rubs on the head
+    Vec2 body_ring = Vec2::Zero(); ///< and of the one that rubs on the wood
+    double runout = 0;             ///< peak to peak
 };
 
 struct BallastPlan {
     std::string name;
     PieceShape shape = PieceShape::box;
-    std::vector<double> size;           ///< as ShelfPiece
+    std::vector<double> size; ///< as ShelfPiece
     std::string material;
-    double mass = 0;                    ///< kg, resolved: mass given, else size and material
+    double mass = 0; ///< kg, resolved: mass given, else size and material
     bool mass_given = false;
     Vec3 at = Vec3::Zero();             ///< centre
     int axis = 0;                       ///< cylinders: 0 x, 1 y, 2 z
@@ -247,8 +253,8 @@ struct SteerNote {
 struct DragPlan {
     std::string body_class;
     Uncertain coefficient;
-    std::optional<double> height;        ///< of the line of action above the running surface
-    std::optional<double> frontal_area;  ///< given: overrides the car's own
+    std::optional<double> height;       ///< of the line of action above the running surface
+    std::optional<double> frontal_area; ///< given: overrides the car's own
 };
 
 struct AsBuilt {

@@ -3,8 +3,11 @@
 #include <rampwright/units/entry.hpp>
 
 #include <QApplication>
+#include <QContextMenuEvent>
 #include <QDialog>
 #include <QLabel>
+#include <QLineEdit>
+#include <QStatusBar>
 #include <QTabBar>
 #include <QTest>
 #include <QTimer>
@@ -37,6 +40,46 @@ void Workbench::choose_car(const std::string& name) {
 
 QPoint pixel_of_piece(Workbench& bench, std::size_t piece, View view) {
     return bench.drawing().map().to_pixel(view, bench.session.plan().ballast.at(piece).at).toPoint();
+}
+
+QPoint pixel_of(Workbench& bench, View view, double across_mm, double up_mm) {
+    return bench.drawing().map().plane_to_pixel(view, {across_mm * 1e-3, up_mm * 1e-3}).toPoint();
+}
+
+void go_to_step(Workbench& bench, int step) {
+    QTest::mouseClick(&bench.find<StepButton>(QStringLiteral("step.%1").arg(step)), Qt::LeftButton);
+    QApplication::processEvents();
+}
+
+QString status_of(const Workbench& bench) {
+    return bench.window->statusBar()->currentMessage();
+}
+
+void type_into(QLineEdit& field, const QString& text) {
+    field.setFocus();
+    field.selectAll();
+    QTest::keyClicks(&field, text);
+    QTest::keyClick(&field, Qt::Key_Return);
+}
+
+void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic) {
+    bool chosen = false;
+    QTimer timer;
+    timer.setInterval(20);
+    QObject::connect(&timer, &QTimer::timeout, [&] {
+        QWidget* menu = QApplication::activePopupWidget();
+        if (!menu) return;
+        if (chosen) {
+            menu->close(); // a second round: there is no such entry
+            return;
+        }
+        chosen = true;
+        QTest::keyClick(menu, mnemonic);
+    });
+    timer.start();
+    QContextMenuEvent event(QContextMenuEvent::Mouse, at, widget.mapToGlobal(at));
+    QApplication::sendEvent(&widget, &event);
+    if (!chosen) throw std::runtime_error("no menu came up");
 }
 
 void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys,

@@ -11,6 +11,7 @@
 #include <string>
 
 class QDialog;
+class QLineEdit;
 
 namespace rampwright::ui::testing {
 
@@ -36,6 +37,21 @@ struct Workbench {
 
 /// Where a piece of ballast of the car on the sheet is drawn, by the drawing's own map.
 QPoint pixel_of_piece(Workbench& bench, std::size_t piece, View view);
+
+/// The pixel of a place in a view's plane, mm.
+QPoint pixel_of(Workbench& bench, View view, double across_mm, double up_mm);
+
+/// Goes to a step of the job by a click on the ruler: 1 Shape, 3 Load.
+void go_to_step(Workbench& bench, int step);
+
+/// What the status line says.
+QString status_of(const Workbench& bench);
+
+/// Types into a field and presses Return.
+void type_into(QLineEdit& field, const QString& text);
+
+/// Chooses from the menu that a right click at a pixel brings up, by the letter under its line.
+void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic);
 
 /// A drag with the left button in steps, as a hand makes it. @param before_release runs with the button down.
 void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys = {},

@@ -1,0 +1,34 @@
+#include "panels/shape_slip.hpp"
+
+#include "drawing/car_canvas.hpp"
+#include "look/theme.hpp"
+#include "panels/shape_picker.hpp"
+#include "panels/tool_panel.hpp"
+#include "panels/value_slip.hpp"
+#include "panels/wood_panel.hpp"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace rampwright::ui {
+
+ShapeSlip::ShapeSlip(Session& session, CarCanvas& canvas, QWidget* parent) : QWidget(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](const QString& title, QWidget* part) {
+        auto* label = new QLabel(title, this);
+        label->setFont(text_font(1.0, true));
+        column->addWidget(label);
+        column->addWidget(part);
+        column->addSpacing(8);
+    };
+    add(tr("Cut into it"), new ToolPanel(session, canvas, this));
+    add(tr("Points, pockets and bores"), new WoodPanel(session, canvas, this));
+    auto* picker = new ShapePicker(session, this);
+    add(tr("Start from a shape"), picker);
+    connect(picker, &ShapePicker::refused, &canvas, &CarCanvas::hint);
+    column->addWidget(new ValueSlip(session, shape_fields(), this));
+    column->addStretch(1);
+}
+
+} // namespace rampwright::ui
