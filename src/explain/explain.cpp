@@ -1,0 +1,19 @@
+#include "explain/known.hpp"
+
+namespace rampwright {
+
+std::vector<Explanation> explain(const Project& project, std::size_t car, const Figures& figures) {
+    const HeatCase heat_case = make_case(project, car);
+    const ReadyHeat ready = make_ready(heat_case);
+    const Known known{project, project.cars[car], figures, heat_case, ready};
+    std::vector<Explanation> list;
+    explain_standing(known, list);
+    explain_scale(known, list);
+    explain_time(known, list);
+    explain_budget(known, list);
+    explain_air(known, list);
+    explain_guide(known, list);
+    return list;
+}
+
+} // namespace rampwright
