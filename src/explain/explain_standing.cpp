@@ -138,14 +138,15 @@ void explain_guide(const Known& known, std::vector<Explanation>& list) {
         guide_setup(known.ready.wheels, side_gap(known.ready.wheels, *known.heat_case.track.rail),
                     known.ready.level.front);
     if (std::isfinite(*margin) && g.grip > 0)
-        list.push_back(make_explanation(
-            "steer.guidance_margin",
-            {{"margin", known.shown(*margin, Quantity::plain)},
-             {"load", known.shown(known.figures.front_load, Quantity::mass)}},
-            formula_number(g.grip) + " × " + formula_number(g.front_load) + " × tanh(" +
-                formula_number(g.creep) + " × " + formula_number(g.steer) + " / " + formula_number(g.grip) +
-                ") × " + formula_number(g.wheelbase) + " / " + formula_number(g.kick),
-            *margin, ""));
+        list.push_back(make_explanation("steer.guidance_margin",
+                                        {{"margin", known.shown(*margin, Quantity::plain)},
+                                         {"load", known.shown(known.figures.front_load, Quantity::mass)}},
+                                        formula_number(g.grip) + " × " + formula_number(g.front_load) +
+                                            " × tanh(" + formula_number(g.creep) + " × (" +
+                                            formula_number(g.steer) + " − " + formula_number(g.rear_toe) +
+                                            ") / " + formula_number(g.grip) + ") × " +
+                                            formula_number(g.wheelbase) + " / " + formula_number(g.kick),
+                                        *margin, ""));
     const bool smooth = g.align > 0 && g.hold_width > 0 && std::isfinite(*margin);
     list.push_back(make_explanation(
         "steer.ride_probability", {{"chance", known.shown(*ride, Quantity::percent)}},

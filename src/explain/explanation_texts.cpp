@@ -99,11 +99,12 @@ constexpr std::array texts{
                     "pressure × molar mass / (compressibility × gas constant × temperature) × (1 − vapour's "
                     "share × (1 − its molar mass / dry air's))",
                     "CIPM-2007, Metrologia 45 (2008) 149"},
-    ExplanationText{"steer.guidance_margin",
-                    "With {load} on the front the steered wheel can push {margin} times as hard as the "
-                    "track's bumps push back; above 1 it holds its line.",
-                    "grip × front load × tanh(creep × steer / grip) × wheelbase / kick of the bumps",
-                    "docs/model.md, Going straight; a reduced model"},
+    ExplanationText{
+        "steer.guidance_margin",
+        "With {load} on the front the steered wheel can push {margin} times as hard as the "
+        "track's bumps push back; above 1 it holds its line.",
+        "grip × front load × tanh(creep × (steer − rear toe) / grip) × wheelbase / kick of the bumps",
+        "docs/model.md, Going straight; a reduced model"},
     ExplanationText{"steer.ride_probability",
                     "The chance that it glides along the rail and does not bounce from side to side is "
                     "{chance}.",

@@ -143,6 +143,16 @@ TEST_CASE("the mean loads in a formula are those along the heat") {
           Approx(0.5 * ready.air.density * ready.wheels.air_area * square).epsilon(2e-3));
 }
 
+TEST_CASE("a rear axle out of line stands in the guide's formulas") {
+    const Document document = set_toe(demo_document(), 0, Corner::rear_left, 0.005).document;
+    const std::vector<Explanation> list = explained(document, 0);
+    for (const char* code : {"steer.guidance_margin", "steer.ride_probability"}) {
+        const Explanation& e = find(list, code);
+        CAPTURE(e.formula);
+        CHECK(evaluate(e.formula.substr(0, e.formula.find(" = "))) == Approx(e.result).epsilon(5e-6));
+    }
+}
+
 TEST_CASE("what has no value is not explained") {
     Document document = demo_document();
     document = set_value(document, "/track/rail", nullptr, "x").document;
