@@ -29,114 +29,114 @@ std::string over_wheels(const Known& known, const std::function<std::string(std:
     return "(" + sum + ")";
 }
 
-/// A wheel's mean of a load along the way: its energy over what one newton would have taken. Where there is
-/// no loss to tell it by, the standing load, which then is multiplied by zero.
-double mean_load(const Known& known, std::size_t wheel, double energy, double per_newton) {
-    if (per_newton > 0) return energy / per_newton;
-    return known.ready.level.loads[wheel].value_or(0);
-}
-
 double radius_of(const Known& known, std::size_t wheel) {
     return is_front(Corner(wheel)) ? known.ready.car.front.radius : known.ready.car.rear.radius;
 }
 
-void explain_bearings(const Known& known, double way, std::vector<Explanation>& list) {
+/// What a loss costs in time, for the sentence.
+std::string regained(const Known& known, double LossTimes::*loss) {
+    const auto& times = known.figures.budget_time;
+    return times ? format_milliseconds((*times).*loss, known.project.units) : "?";
+}
+
+void explain_bearings(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
-    const auto bearing_load = [&](std::size_t n) {
-        // Axle and hub are pressed by the same load.
-        const HeatCar::WheelPart& part = known.ready.car.parts[n];
-        const WheelBudget& b = f.budget_by_wheel[n];
-        return formula_number(mean_load(known, n, b.journal + b.hub,
-                                        (part.journal_arm + part.hub_arm) / radius_of(known, n) * way));
-    };
+    const auto bearing = [&](std::size_t n) { return formula_number(known.along.wheels[n].bearing); };
+    const std::string way = formula_number(known.along.way);
     const double friction = known.ready.wheels.model[ModelName::journal].value;
     list.push_back(make_explanation(
-        "budget_mj.journal", {{"energy", known.shown(f.budget.journal, Quantity::energy)}},
+        "budget_mj.journal",
+        {{"energy", known.shown(f.budget.journal, Quantity::energy)},
+         {"time", regained(known, &LossTimes::journal)}},
         formula_number(friction) + " × " +
             over_wheels(known,
                         [&](std::size_t n) {
                             return formula_number(known.ready.wheels.wheels[n].bore_radius) + " / " +
-                                   formula_number(radius_of(known, n)) + " × " + bearing_load(n);
+                                   formula_number(radius_of(known, n)) + " × " + bearing(n);
                         }) +
-            " × " + formula_number(way),
+            " × " + way,
         f.budget.journal, "J", true));
-    list.push_back(
-        make_explanation("budget_mj.hub", {{"energy", known.shown(f.budget.hub, Quantity::energy)}},
-                         over_wheels(known,
-                                     [&](std::size_t n) {
-                                         return formula_number(known.ready.car.parts[n].hub_arm) + " / " +
-                                                formula_number(radius_of(known, n)) + " × " + bearing_load(n);
-                                     }) +
-                             " × " + formula_number(way),
-                         f.budget.hub, "J", true));
-}
-
-void explain_treads(const Known& known, double way, std::vector<Explanation>& list) {
-    const Figures& f = known.figures;
-    const auto sum = [&](double WheelBudget::*energy, double HeatCar::WheelPart::*coefficient) {
-        return over_wheels(known,
-                           [&, energy, coefficient](std::size_t n) {
-                               const double c = known.ready.car.parts[n].*coefficient;
-                               const double load = mean_load(known, n, f.budget_by_wheel[n].*energy, c * way);
-                               return formula_number(c) + " × " + formula_number(load);
-                           }) +
-               " × " + formula_number(way);
-    };
     list.push_back(make_explanation(
-        "budget_mj.rolling", {{"energy", known.shown(f.budget.rolling, Quantity::energy)}},
-        sum(&WheelBudget::rolling, &HeatCar::WheelPart::rolling), f.budget.rolling, "J", true));
-    list.push_back(
-        make_explanation("budget_mj.scrub", {{"energy", known.shown(f.budget.scrub, Quantity::energy)}},
-                         sum(&WheelBudget::scrub, &HeatCar::WheelPart::scrub), f.budget.scrub, "J", true));
+        "budget_mj.hub",
+        {{"energy", known.shown(f.budget.hub, Quantity::energy)}, {"time", regained(known, &LossTimes::hub)}},
+        over_wheels(known,
+                    [&](std::size_t n) {
+                        return formula_number(known.ready.car.parts[n].hub_arm) + " / " +
+                               formula_number(radius_of(known, n)) + " × " + bearing(n);
+                    }) +
+            " × " + way,
+        f.budget.hub, "J", true));
 }
 
-void explain_drag(const Known& known, double way, std::vector<Explanation>& list) {
+void explain_treads(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
-    double windage = 0;
-    for (const WheelBudget& wheel : f.budget_by_wheel)
-        windage += wheel.windage;
-    const double coefficient = known.heat_case.car.drag_coefficient.value;
-    const double per_square = 0.5 * f.air_density * coefficient * f.frontal_area * way;
-    const double mean_square = per_square > 0 ? (f.budget.air - windage) / per_square : 0;
-    list.push_back(make_explanation("budget_mj.air",
-                                    {{"energy", known.shown(f.budget.air, Quantity::energy)},
-                                     {"area", known.shown(f.frontal_area, Quantity::area)}},
-                                    "0.5 × " + formula_number(f.air_density) + " × " +
-                                        formula_number(coefficient) + " × " + formula_number(f.frontal_area) +
-                                        " × " + formula_number(mean_square) + " × " + formula_number(way) +
-                                        " + " + formula_number(windage),
-                                    f.budget.air, "J", true));
+    const auto sum = [&](double HeatCar::WheelPart::*coefficient, double AlongHeat::WheelMeans::*load) {
+        return over_wheels(known,
+                           [&, coefficient, load](std::size_t n) {
+                               return formula_number(known.ready.car.parts[n].*coefficient) + " × " +
+                                      formula_number(known.along.wheels[n].*load);
+                           }) +
+               " × " + formula_number(known.along.way);
+    };
+    list.push_back(make_explanation("budget_mj.rolling",
+                                    {{"energy", known.shown(f.budget.rolling, Quantity::energy)},
+                                     {"time", regained(known, &LossTimes::rolling)}},
+                                    sum(&HeatCar::WheelPart::rolling, &AlongHeat::WheelMeans::tread),
+                                    f.budget.rolling, "J", true));
+    list.push_back(make_explanation("budget_mj.scrub",
+                                    {{"energy", known.shown(f.budget.scrub, Quantity::energy)},
+                                     {"time", regained(known, &LossTimes::scrub)}},
+                                    sum(&HeatCar::WheelPart::scrub, &AlongHeat::WheelMeans::scrub),
+                                    f.budget.scrub, "J", true));
 }
 
-void explain_rail(const Known& known, double way, std::vector<Explanation>& list) {
+void explain_drag(const Known& known, std::vector<Explanation>& list) {
+    const Figures& f = known.figures;
+    const HeatCar& car = known.ready.car;
+    const auto n = [](double value) { return formula_number(value); };
+    list.push_back(make_explanation(
+        "budget_mj.air",
+        {{"energy", known.shown(f.budget.air, Quantity::energy)},
+         {"area", known.shown(f.frontal_area, Quantity::area)},
+         {"time", regained(known, &LossTimes::air)}},
+        "(0.5 × " + n(f.air_density) + " × " + n(known.heat_case.car.drag_coefficient.value) + " × " +
+            n(f.frontal_area) + " × " + n(known.along.speed_squared) + " + " + n(car.rear.windage) + " × " +
+            n(known.along.rear_stirring) + " + " + n(car.front.windage) + " × " +
+            n(known.along.front_stirring) + ") × " + n(known.along.way),
+        f.budget.air, "J", true));
+}
+
+void explain_rail(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
     if (!f.budget.rail) return;
     const Guide& guide = known.ready.guide;
-    const double p = guide.ride_probability;
-    // What is left for bouncing is told by the energy unless the car always rides.
-    constexpr double always = 1 - 1e-9;
-    const double bounce =
-        p < always ? (*f.budget.rail / way - p * guide.ride_force) / (1 - p) : guide.ride_force;
+    const std::string p = formula_number(guide.ride_probability);
+    std::string time = "?";
+    if (f.budget_time && f.budget_time->rail)
+        time = format_milliseconds(*f.budget_time->rail, known.project.units);
     list.push_back(make_explanation(
-        "budget_mj.rail", {{"energy", known.shown(*f.budget.rail, Quantity::energy)}},
-        "(" + formula_number(p) + " × " + formula_number(guide.ride_force) + " + (1 − " + formula_number(p) +
-            ") × " + formula_number(bounce) + ") × " + formula_number(way),
+        "budget_mj.rail", {{"energy", known.shown(*f.budget.rail, Quantity::energy)}, {"time", time}},
+        "(" + p + " × " + formula_number(guide.ride_force) + " + (1 − " + p + ") × " +
+            formula_number(known.along.bounce) + ") × " + formula_number(known.along.rail_way),
         *f.budget.rail, "J", true));
 }
 
-/// "√(a^2 + b^2 + ...)" of the strongest inputs and of the rest together.
-std::string sigma_formula(const Figures& f) {
+/// "√(a^2 + b^2 + ...)" of the strongest inputs, one by one, and of the rest together.
+std::string sigma_formula(const FirstOrder& spread) {
     constexpr std::size_t named = 5;
+    std::vector<double> worth;
+    for (const FirstOrder::Term& term : spread.terms)
+        worth.push_back(std::abs(term.per_sigma));
+    std::sort(worth.rbegin(), worth.rend());
     std::string sum;
     double rest = 0;
-    for (std::size_t n = 0; n < f.shares.size(); ++n) {
-        if (n >= named) {
-            rest += f.shares[n].share;
-            continue;
-        }
-        sum += (n == 0 ? "" : " + ") + formula_number(f.heat.sigma * std::sqrt(f.shares[n].share)) + "^2";
+    for (std::size_t n = 0; n < worth.size(); ++n) {
+        if (n >= named)
+            rest += worth[n] * worth[n];
+        else
+            sum += (n == 0 ? "" : " + ") + formula_number(worth[n]) + "^2";
     }
-    if (rest > 0) sum += " + " + formula_number(f.heat.sigma * std::sqrt(rest)) + "^2";
+    if (rest > 0) sum += " + " + formula_number(std::sqrt(rest)) + "^2";
     return sum.empty() ? "" : "√(" + sum + ")";
 }
 
@@ -147,19 +147,21 @@ void explain_time(const Known& known, std::vector<Explanation>& list) {
     if (!f.heat.time) return;
     const double offset = known.heat_case.track.clock_offset.value;
     const double way = known.ready.track->finish_line() - known.ready.track->start_line();
-    const double mean = way / (*f.heat.time - offset);
+    std::string legs;
+    for (const AlongHeat::Leg& leg : known.along.legs)
+        legs += (legs.empty() ? "" : " + ") + formula_number(leg.time);
+    if (offset != 0) legs += (offset < 0 ? " − " : " + ") + formula_number(std::abs(offset));
     list.push_back(make_explanation(
         "heat.time_s",
         {{"time", format_with_sigma(*f.heat.time, f.heat.sigma, Quantity::time, known.project.units)},
          {"way", known.shown(way, Quantity::length)},
-         {"speed", known.shown(mean, Quantity::speed)}},
-        formula_number(way) + " / " + formula_number(mean) + " + " + formula_number(offset), *f.heat.time,
-        "s", true));
+         {"speed", known.shown(way / (*f.heat.time - offset), Quantity::speed)}},
+        legs, *f.heat.time, "s", true));
     list.push_back(make_explanation("heat.sigma_s",
                                     {{"sigma", known.shown(f.heat.sigma, Quantity::time)},
                                      {"low", known.shown(f.heat.interval95[0], Quantity::time)},
                                      {"high", known.shown(f.heat.interval95[1], Quantity::time)}},
-                                    f.drawn ? "" : sigma_formula(f), f.heat.sigma, "s", true));
+                                    f.drawn ? "" : sigma_formula(known.spread), f.heat.sigma, "s", true));
 
     const Budget& b = f.budget;
     list.push_back(make_explanation("heat.finish_speed_m_s",
@@ -172,12 +174,22 @@ void explain_time(const Known& known, std::vector<Explanation>& list) {
                                     f.heat.finish_speed, "m/s", true));
 }
 
+void explain_extremes(const Known& known, std::vector<Explanation>& list) {
+    const Figures& f = known.figures;
+    list.push_back(make_explanation("heat.top_speed_m_s",
+                                    {{"speed", known.shown(f.heat.top_speed, Quantity::speed)}}, "",
+                                    f.heat.top_speed, "m/s", true));
+    list.push_back(make_explanation("smallest_front_load_g",
+                                    {{"load", known.shown(f.smallest_front_load, Quantity::mass)},
+                                     {"place", known.shown(f.smallest_front_load_at, Quantity::length)}},
+                                    "", f.smallest_front_load, "kg", true));
+}
+
 void explain_budget(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
     if (!f.heat.finished) return;
     const ReadyHeat& ready = known.ready;
     const HeatCar& car = ready.car;
-    const double way = ready.course.finish() - ready.course.start();
     const Motion start = motion_at(ready, ready.course.start()),
                  end = motion_at(ready, ready.course.finish());
 
@@ -204,10 +216,10 @@ void explain_budget(const Known& known, std::vector<Explanation>& list) {
                                     "0.5 × " + formula_number(car.pitch_inertia) + " × " +
                                         formula_number(std::abs(rear_speed * end.pitch_rate)) + "^2",
                                     f.budget.pitch, "J"));
-    explain_bearings(known, way, list);
-    explain_treads(known, way, list);
-    explain_rail(known, way, list);
-    explain_drag(known, way, list);
+    explain_bearings(known, list);
+    explain_treads(known, list);
+    explain_rail(known, list);
+    explain_drag(known, list);
 }
 
 } // namespace rampwright

@@ -81,6 +81,7 @@ Explanation make_explanation(std::string_view code, const Words& words, const st
     made.plain = fill(text->plain, words);
     made.law = text->law;
     made.source = text->source;
+    made.section = text->section;
     made.result = result;
     made.unit = std::move(unit);
     made.integral = integral;

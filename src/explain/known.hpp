@@ -1,8 +1,9 @@
 #pragma once
 
+#include "explain/along_heat.hpp"
 #include "explain/formula.hpp"
 
-#include <rampwright/study/heat_case.hpp>
+#include <rampwright/study/first_order.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <vector>
@@ -16,6 +17,8 @@ struct Known {
     const Figures& figures;
     const HeatCase& heat_case;
     const ReadyHeat& ready;
+    const AlongHeat& along;   ///< empty where the car stops short
+    const FirstOrder& spread; ///< likewise
 
     /// As the screen shows it.
     std::string shown(double si, Quantity quantity) const { return format(si, quantity, project.units); }
@@ -26,6 +29,7 @@ void explain_scale(const Known& known, std::vector<Explanation>& list);
 void explain_air(const Known& known, std::vector<Explanation>& list);
 void explain_guide(const Known& known, std::vector<Explanation>& list);
 void explain_time(const Known& known, std::vector<Explanation>& list);
+void explain_extremes(const Known& known, std::vector<Explanation>& list);
 void explain_budget(const Known& known, std::vector<Explanation>& list);
 
 } // namespace rampwright

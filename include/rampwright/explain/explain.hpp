@@ -19,10 +19,13 @@ struct Explanation {
     /// with a point (small ones "(1.2 × 10^−6)"), and the functions √ sin cos tanh round floor Φ (the normal
     /// distribution) with their argument in brackets; angles in rad. Empty where the figure has none now.
     std::string formula;
-    double result = 0;     ///< SI
-    std::string unit;      ///< SI, as text; empty for a plain number
-    bool integral = false; ///< a number of the formula is itself summed along the heat: `law` says which
+    double result = 0; ///< SI
+    std::string unit;  ///< SI, as text; empty for a plain number
+    /// A number of the formula is itself summed along the heat, and `law` says which: a mean load, a mean
+    /// square of speed, the time on a piece of the track. It is summed apart from the figure.
+    bool integral = false;
     std::string source;
+    std::string section; ///< heading of docs/model.md that tells more
 };
 
 /// Explains the figures of one car. Those that have no value (a guide's without a rail, a scale's without a
@@ -34,7 +37,7 @@ std::vector<Explanation> explain(const Project& project, std::size_t car, const 
 /// The catalogue's English for a code, `{name}` where a value goes; empty where it has none. A window
 /// translates by it.
 struct ExplanationText {
-    std::string_view code, plain, law, source;
+    std::string_view code, plain, law, source, section;
 };
 const ExplanationText* find_explanation_text(std::string_view code);
 
