@@ -70,8 +70,12 @@ std::vector<Sample> samples_of(const ReadyHeat& ready, const HeatResult& heat) {
     const auto& stretches = ready.course.stretches();
     std::size_t stretch = 0;
     for (std::size_t n = 0; n < heat.trace.size(); ++n) {
-        // A stretch ends and the next begins at one place, which is in the trace twice.
-        if (n > 0 && heat.trace[n].q == heat.trace[n - 1].q && stretch + 1 < stretches.size()) ++stretch;
+        // Where a stretch ends and the next begins, the trace may have the place twice: once on each side.
+        const double q = heat.trace[n].q;
+        const bool again = n > 0 && q == heat.trace[n - 1].q;
+        while (stretch + 1 < stretches.size() &&
+               (q > stretches[stretch].to || (again && q == stretches[stretch].to)))
+            ++stretch;
         samples.push_back(sample_at(ready, stretches[stretch], heat.trace[n]));
     }
     return samples;

@@ -36,7 +36,8 @@ void settle(Json& track) {
     // A curve drawn through points may be a hair shorter than the lines between them.
     constexpr double spare = 1;
     const double end = std::floor(surface_length(track) - (track.contains("measured_mm") ? spare : 0));
-    if (number_in(track, "finish_line_mm") > end) track["finish_line_mm"] = file_number(end * 1e-3, "_mm");
+    if (number_in(track, "finish_line_mm") > end)
+        track["finish_line_mm"] = file_number(end * 1e-3, "finish_line_mm");
 }
 
 Json& pieces_of(Json& root) {
@@ -91,7 +92,7 @@ Edit set_track_points(const Document& document, const std::vector<Vec2>& points)
     return make_edit(document, "Measured points of the lane", [&](Json& root) {
         Json list = Json::array();
         for (const Vec2& point : points)
-            list.push_back(file_point(point, "_mm"));
+            list.push_back(file_point(point, "measured_mm"));
         Json& track = object_in(root, "track");
         if (track.contains("measured_mm") && track["measured_mm"] == list) return;
         track.erase("pieces");
@@ -105,8 +106,8 @@ Edit set_track_points(const Document& document, const std::vector<Vec2>& points)
 Edit set_track_lines(const Document& document, double start, double finish) {
     return make_edit(document, "Start and finish lines", [&](Json& root) {
         Json& track = object_in(root, "track");
-        track["start_line_mm"] = file_number(start, "_mm");
-        track["finish_line_mm"] = file_number(finish, "_mm");
+        track["start_line_mm"] = file_number(start, "start_line_mm");
+        track["finish_line_mm"] = file_number(finish, "finish_line_mm");
     });
 }
 

@@ -107,8 +107,7 @@ void find_disputes(const HeatCase& heat_case, const ReadyHeat& ready, const Heat
 }
 
 /// What is known of the lane, and what rests on it.
-void find_lane_notes(const Figures& figures, const TrackPlan& plan, const Track& track,
-                     std::vector<Finding>& findings) {
+void find_lane_notes(const Figures& figures, const TrackPlan& plan, std::vector<Finding>& findings) {
     if (plan.known == LaneKnown::unknown && figures.heat.time) {
         double variance = 0;
         for (const Share& share : figures.shares)
@@ -116,11 +115,6 @@ void find_lane_notes(const Figures& figures, const TrackPlan& plan, const Track&
         findings.push_back(make_finding("lane-unknown", Severity::note, "/track/known", {},
                                         {{"lane_ms", figures.heat.sigma * std::sqrt(variance) * 1e3}}));
     }
-    // Three times what a person reads off a tape to.
-    constexpr double read_to = 0.3e-3;
-    if (track.fit_max() > 3 * read_to)
-        findings.push_back(make_finding("lane-points-off", Severity::note, "/track/measured_mm", {},
-                                        {{"greatest_mm", track.fit_max() * 1e3}}));
 }
 
 void fill_findings(Figures& figures, const Project& project, const HeatCase& heat_case,
@@ -133,7 +127,7 @@ void fill_findings(Figures& figures, const Project& project, const HeatCase& hea
     take(reconcile_as_built(heat_case.car));
     take(check_rules(project, heat_case.car, figures));
     const std::string& key = heat_case.car.key;
-    find_lane_notes(figures, project.track, *ready.track, figures.findings);
+    find_lane_notes(figures, project.track, figures.findings);
     find_disputes(heat_case, ready, result, figures.findings);
     if (!result.finished)
         take({make_finding("stops-short", Severity::warning, key, {},

@@ -107,9 +107,6 @@ constexpr std::array texts{
          "and the rule say does not depend on it: weight, balance point, front load, fit and rules. Which of "
          "two cars is faster hardly does. docs/measure-a-lane.md tells how to measure it with tape and "
          "level."},
-    Text{"lane-points-off",
-         "The measured points lie up to {greatest_mm} mm off the curve drawn through them: "
-         "measure again where they stand out."},
     Text{
         "cant-disputed",
         "Builders say that rear wheels canted by about 3° are faster. This model says that {cant_deg}° costs "

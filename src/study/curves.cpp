@@ -1,6 +1,7 @@
 #include <rampwright/study/curves.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace rampwright {
 
@@ -66,8 +67,10 @@ CurvePoint curve_at(const Curves& curves, double at) {
     const double part = b.at > a.at ? (at - a.at) / (b.at - a.at) : 0;
     CurvePoint point = a;
     point.at = at;
-    point.time = between(a.time, b.time, part);
-    point.speed = between(a.speed, b.speed, part);
+    // Energy changes evenly with place, not speed: near rest that is the difference.
+    point.speed = std::sqrt(between(a.speed * a.speed, b.speed * b.speed, part));
+    const double whole = a.speed + b.speed, done = a.speed + point.speed;
+    point.time = between(a.time, b.time, done > 0 ? part * whole / done : 0);
     point.rear_load = between(a.rear_load, b.rear_load, part);
     point.front_load = between(a.front_load, b.front_load, part);
     for (std::size_t n = 0; n < 4; ++n)

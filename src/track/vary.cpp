@@ -26,10 +26,10 @@ double find_drop(const TrackPlan& plan) {
 }
 
 void set_drop(TrackPlan& plan, double drop) {
-    // A fall goes with the sine of the slope, so in proportion to the slope but for its cube: a few rounds.
-    for (int round = 0; round < 6; ++round) {
+    // A fall goes with the sine of the slope, so nearly in proportion to the slope: some rounds.
+    for (int round = 0; round < 30; ++round) {
         const double now = find_drop(plan);
-        if (!(now > 0) || std::abs(drop - now) < 1e-9) return;
+        if (!(now > 0) || std::abs(drop - now) < 1e-11) return;
         scale_slopes(plan, drop / now);
     }
 }

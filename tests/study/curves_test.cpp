@@ -78,7 +78,7 @@ TEST_CASE("a car without loss has at each place the speed of its fall") {
     for (const double at : {0.2, 1.0, 3.3, 5.5}) {
         const CurvePoint p = curve_at(curves, at);
         const double fall = at * std::sin(15 * 3.14159265358979323846 / 180);
-        CHECK(p.speed == Approx(std::sqrt(2 * 9.80665 * fall * part)).epsilon(2e-4)); // read between points
+        CHECK(p.speed == Approx(std::sqrt(2 * 9.80665 * fall * part)).epsilon(1e-5)); // read between points
     }
     CHECK(curve_at(curves, -1).at == curves.points.front().at);
     CHECK(curve_at(curves, 99).at == curves.points.back().at);

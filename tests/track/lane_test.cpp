@@ -173,16 +173,3 @@ TEST_CASE("edits of the lane drop what no longer holds") {
     CHECK_THROWS_AS(remove_track_piece(points, 0), Problem);
     CHECK_NOTHROW(Track(read_project(points).track));
 }
-
-TEST_CASE("points that lie off the curve are pointed out") {
-    std::vector<Vec2> points;
-    const Track track(demo_project().track);
-    for (double s = 0; s < 12.4; s += 0.25)
-        points.emplace_back(track.point(s).at.real(), track.point(s).at.imag());
-    const auto figures_of = [&] {
-        return compute_figures(read_project(set_track_points(demo_document(), points).document), 0);
-    };
-    CHECK_FALSE(has(figures_of(), "lane-points-off"));
-    points[20].y() += 0.012;
-    CHECK(has(figures_of(), "lane-points-off"));
-}

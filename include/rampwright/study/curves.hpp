@@ -38,7 +38,7 @@ struct Curves {
 /// @throws Problem as compute_figures does.
 Curves curves_along_track(const Project& project, std::size_t car);
 
-/// The moment at a place, or the nearest end: between two points in proportion.
+/// The moment at a place, or the nearest end: between two points in proportion, speed by its square.
 CurvePoint curve_at(const Curves& curves, double at);
 
 } // namespace rampwright
