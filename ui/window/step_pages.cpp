@@ -2,6 +2,7 @@
 
 #include "panels/load_slip.hpp"
 #include "panels/value_slip.hpp"
+#include "run/run_sheet.hpp"
 
 #include <QCoreApplication>
 
@@ -23,7 +24,7 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
         {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
         {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
         {Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
-         new ValueSlip(session, run_fields())},
+         new ValueSlip(session, run_fields()), new RunSheet(session)},
     };
 }
 
