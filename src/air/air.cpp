@@ -49,7 +49,7 @@ bool in_cipm_range(double temperature, double pressure) {
     return between(ice_point + 15, temperature, ice_point + 27) && between(60e3, pressure, 110e3);
 }
 
-Air moist_air(double temperature, double pressure, double relative_humidity) {
+MoistAirTerms moist_air_terms(double temperature, double pressure, double relative_humidity) {
     if (!between(ice_point - 20, temperature, ice_point + 60))
         refuse("/air/temperature_c", "the air's temperature is not between -20 and 60 °C",
                "check the unit and the number");
@@ -64,11 +64,15 @@ Air moist_air(double temperature, double pressure, double relative_humidity) {
     constexpr double water_molar_mass = 18.01528e-3;
     const double vapour_fraction = relative_humidity * enhancement_factor(temperature - ice_point, pressure) *
                                    saturation_vapour_pressure(temperature) / pressure;
-    const double density =
-        pressure * dry_molar_mass /
-        (compressibility(temperature, pressure, vapour_fraction) * gas_constant * temperature) *
-        (1 - vapour_fraction * (1 - water_molar_mass / dry_molar_mass));
-    return {density, dynamic_viscosity(temperature)};
+    const double z = compressibility(temperature, pressure, vapour_fraction);
+    const double density = pressure * dry_molar_mass / (z * gas_constant * temperature) *
+                           (1 - vapour_fraction * (1 - water_molar_mass / dry_molar_mass));
+    return {vapour_fraction, z, dry_molar_mass, water_molar_mass, gas_constant, density};
+}
+
+Air moist_air(double temperature, double pressure, double relative_humidity) {
+    return {moist_air_terms(temperature, pressure, relative_humidity).density,
+            dynamic_viscosity(temperature)};
 }
 
 double geopotential_altitude(double geometric_altitude) {

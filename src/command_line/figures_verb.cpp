@@ -17,7 +17,7 @@ Exit run(const Arguments& arguments, std::ostream& out, std::ostream&) {
     std::string table;
     for (std::size_t car : cars) {
         try {
-            Figures figures = compute_figures(project, car);
+            Figures figures = complete_figures(project, car);
             if (arguments.has("--draws") || arguments.has("--seed"))
                 figures = with_draws(std::move(figures),
                                      run_draws(project, {car}, draw_settings(arguments)).cars.front());

@@ -84,6 +84,25 @@ double read_first_slope(const Node& slope, const TrackPlan& plan) {
     return slope.assume_si(turn > 0 ? -turn : -25 * degree, 0.5);
 }
 
+/// How well the lane is known. A fall and a way that are given a sigma keep it; a lane nobody has measured
+/// has wide ones.
+void read_knowledge(const Node& track, TrackPlan& plan) {
+    if (const Node known = track["known"]; known.present())
+        plan.known =
+            known.word<LaneKnown>({{"measured", LaneKnown::measured}, {"unknown", LaneKnown::unknown}});
+    const bool unknown = plan.known == LaneKnown::unknown;
+    if (unknown && !plan.measured.empty())
+        track["known"].refuse("a lane that was measured point by point is called unknown",
+                              "leave \"known\" out, or describe the guess by \"pieces\"");
+    const auto sigma = [&](const char* key, double usual_mm) {
+        const Node node = track[key];
+        if (node.present()) return node.number(from_to(0, 5000));
+        return unknown ? node.assume_si(usual_mm * millimetre, 0) : 0.0;
+    };
+    plan.drop_sigma = sigma("drop_sigma_mm", 150);
+    plan.way_sigma = sigma("way_sigma_mm", 800);
+}
+
 } // namespace
 
 TrackPlan read_track(const Node& track) {
@@ -112,6 +131,7 @@ TrackPlan read_track(const Node& track) {
     plan.gravity = track["gravity_m_s2"].number(from_to(9.5, 10.1), {standard_gravity, 0, Tag::definition});
     plan.clock_offset.value = track["clock_offset_s"].number(from_to(-1, 1), {0, 0, Tag::fit});
     plan.run_scatter = track["run_scatter_s"].number(from_to(0, 1), {0.003, 0.001, Tag::fit});
+    read_knowledge(track, plan);
     return plan;
 }
 

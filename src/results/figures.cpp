@@ -1,10 +1,13 @@
 #include "car/running_surface.hpp"
 #include "results/scale_figures.hpp"
 
+#include <rampwright/core/constants.hpp>
+#include <rampwright/heat/regained.hpp>
 #include <rampwright/results/figures_again.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/first_order.hpp>
+#include <rampwright/study/steps.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -81,6 +84,39 @@ void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, c
     *steer.best_toe *= ridden_side(ready.wheels);
 }
 
+/// Where the model and common practice part: what the rear wheels' cant costs here, why, and what a trial
+/// would settle.
+void find_disputes(const HeatCase& heat_case, const ReadyHeat& ready, const HeatResult& result,
+                   std::vector<Finding>& findings) {
+    constexpr double least_cant = 1 * degree, least_cost = 0.5e-3;
+    const double cant = 0.5 * (ready.wheels.wheels[0].cant + ready.wheels.wheels[1].cant);
+    if (!result.finished || cant < least_cant) return;
+    HeatCase level = heat_case;
+    for (Wheel& wheel : level.car.wheels)
+        if (!is_front(wheel.corner)) wheel.cant -= cant;
+    const ReadyHeat ready_level = make_ready(level, ready.track);
+    const HeatResult result_level = run_heat(ready_level.course, ready_level.car);
+    const double cost = result.time - result_level.time;
+    if (!result_level.finished || cost < least_cost) return;
+    findings.push_back(
+        make_finding("cant-disputed", Severity::note, heat_case.car.key + "/wheels", {},
+                     {{"cant_deg", cant / degree},
+                      {"cost_ms", cost * 1e3},
+                      {"hub_mj", (result.budget.hub - result_level.budget.hub) * 1e3},
+                      {"runs", runs_to_settle(cost, std::max(heat_case.track.run_scatter, 1e-3))}}));
+}
+
+/// What is known of the lane, and what rests on it.
+void find_lane_notes(const Figures& figures, const TrackPlan& plan, std::vector<Finding>& findings) {
+    if (plan.known == LaneKnown::unknown && figures.heat.time) {
+        double variance = 0;
+        for (const Share& share : figures.shares)
+            if (share.key.starts_with("lane_")) variance += share.share;
+        findings.push_back(make_finding("lane-unknown", Severity::note, "/track/known", {},
+                                        {{"lane_ms", figures.heat.sigma * std::sqrt(variance) * 1e3}}));
+    }
+}
+
 void fill_findings(Figures& figures, const Project& project, const HeatCase& heat_case,
                    const ReadyHeat& ready, const HeatResult& result, WoodMemo& memo) {
     const auto take = [&](std::vector<Finding> found) {
@@ -91,6 +127,8 @@ void fill_findings(Figures& figures, const Project& project, const HeatCase& hea
     take(reconcile_as_built(heat_case.car));
     take(check_rules(project, heat_case.car, figures));
     const std::string& key = heat_case.car.key;
+    find_lane_notes(figures, project.track, figures.findings);
+    find_disputes(heat_case, ready, result, figures.findings);
     if (!result.finished)
         take({make_finding("stops-short", Severity::warning, key, {},
                            {{"reached_mm", result.reached * 1e3}})});
@@ -160,6 +198,7 @@ Figures compute_figures(const Project& project, std::size_t car, WoodMemo& memo)
     figures.name = project.cars[car].name;
     fill_standing(figures, heat_case, ready);
     fill_heat(figures, heat_case, result, result.finished ? propagate(project, heat_case) : FirstOrder{});
+    if (result.finished) figures.budget_time = regained(ready.course, ready.car, result.time);
     figures.sensitivities = find_sensitivities(heat_case);
     fill_steer(figures, ready, project.cars[car], project.track);
     figures.scale = weigh_car(project, heat_case.car, figures.mass);

@@ -11,7 +11,7 @@ Document with_figures(const Document& document) {
     for (std::size_t car = 0; car < project.cars.size(); ++car) {
         Json& figures = result.root["cars"][car]["figures"];
         try {
-            figures = to_json(compute_figures(project, car));
+            figures = to_json(complete_figures(project, car));
             figures["program"] = "rampwright " + std::string(version());
         } catch (const Problem& problem) {
             // A plan may be saved half done: what cannot be computed yet says so instead of old numbers.

@@ -49,6 +49,44 @@ Json wheel_budget_json(const Figures& figures) {
     return result;
 }
 
+Json times_json(const std::optional<LossTimes>& times) {
+    if (!times) return nullptr;
+    return {{"journal", times->journal * 1e3}, {"hub", times->hub * 1e3},
+            {"rolling", times->rolling * 1e3}, {"rail", maybe(times->rail, 1e3)},
+            {"scrub", times->scrub * 1e3},     {"air", times->air * 1e3}};
+}
+
+Json wheel_times_json(const std::optional<std::array<WheelLossTimes, 4>>& times) {
+    if (!times) return nullptr;
+    Json result = Json::object();
+    for (Corner corner : all_corners) {
+        const WheelLossTimes& w = (*times)[std::size_t(corner)];
+        result[corner_key(corner)] = {{"journal", w.journal * 1e3},
+                                      {"hub", w.hub * 1e3},
+                                      {"rolling", w.rolling * 1e3},
+                                      {"scrub", w.scrub * 1e3},
+                                      {"windage", w.windage * 1e3}};
+    }
+    return result;
+}
+
+Json steps_json(const std::optional<std::vector<BuilderStep>>& steps) {
+    if (!steps) return nullptr;
+    Json list = Json::array();
+    for (const BuilderStep& step : *steps) {
+        Json values = Json::object();
+        for (const auto& [key, value] : step.values)
+            values[key] = value;
+        list.push_back({{"key", step.key},
+                        {"effort", to_string(step.effort)},
+                        {"gain_ms", step.gain * 1e3},
+                        {"sigma_ms", step.sigma * 1e3},
+                        {"values", values},
+                        {"text", step.text}});
+    }
+    return list;
+}
+
 Json heat_json(const HeatFigures& heat) {
     Json interval = nullptr, sigma = nullptr;
     if (heat.time) {
@@ -103,9 +141,12 @@ Json to_json(const Figures& f) {
     json["budget_mj"] = budget_json(f);
     json["budget_residual"] = f.budget_residual;
     json["budget_by_wheel"] = wheel_budget_json(f);
+    json["budget_ms"] = times_json(f.budget_time);
+    json["budget_ms_by_wheel"] = wheel_times_json(f.budget_time_by_wheel);
     json["sensitivities"] = Json::array();
     for (const Sensitivity& s : f.sensitivities)
         json["sensitivities"].push_back({{"key", s.key}, {"per", s.per}, {"ms", s.ms}});
+    json["steps"] = steps_json(f.steps);
     json["shares"] = Json::array();
     for (const Share& s : f.shares) {
         Json share{{"key", s.key}, {"share", s.share}};

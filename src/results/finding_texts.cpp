@@ -1,10 +1,10 @@
+#include "results/fill_text.hpp"
+
 #include <rampwright/results/finding.hpp>
 
 #include <algorithm>
 #include <array>
 #include <cassert>
-#include <charconv>
-#include <cmath>
 
 /// The one catalogue of what a finding says in English. `{name}` stands for the value of that name, rounded
 /// as suits the unit that ends its name; `{name*}` for the value whose name is that and a unit, with its
@@ -103,6 +103,19 @@ constexpr std::array texts{
         "guidance-weak",
         "Guidance margin {margin} with {front_load_g} g in front: below 1 the front is too light, or steered "
         "too little, to hold the car against bumps."},
+    // The lane, and where the model and practice part
+    Text{"lane-unknown",
+         "Nobody has measured this lane: that alone makes the time uncertain by {lane_ms} ms. What the scale "
+         "and the rule say does not depend on it: weight, balance point, front load, fit and rules. Which of "
+         "two cars is faster hardly does. docs/measure-a-lane.md tells how to measure it with tape and "
+         "level."},
+    Text{
+        "cant-disputed",
+        "Builders say that rear wheels canted by about 3° are faster. This model says that {cant_deg}° costs "
+        "{cost_ms} ms here: a canted wheel pushes its hub against the axle's head all the way, which takes "
+        "{hub_mj} mJ, and nothing pays for it, because a tread on its edge is taken to roll no easier than "
+        "a flat one. A trial would settle it: about {runs} runs canted and {runs} level, by turns on one "
+        "lane."},
     // Rules
     Text{"scale-worse-reads-over",
          "The race's scale finds the car legal, a worse one would read {worse_reads_g} g: keep {off_g} g of "
@@ -110,51 +123,6 @@ constexpr std::array texts{
     Text{"rule-breach-words", "A rule of this race is broken."},
     Text{"rule-breach", "A rule of this race is broken: the limit is {limit*}, the car has {measured*}."},
 };
-
-/// Decimals by the unit that ends a name: what a builder can measure and a little more.
-int decimals_for(std::string_view name) {
-    const auto ends = [name](std::string_view suffix) { return name.ends_with(suffix); };
-    if (ends("_mm3") || ends("_mm2") || ends("_m3") || ends("_pct")) return 0;
-    if (ends("_deg") || ends("_g") || ends("_ms")) return 2;
-    if (ends("_mm") || ends("_oz")) return 1;
-    return 2;
-}
-
-std::string to_text(double value, int decimals) {
-    const double scale = std::pow(10.0, decimals);
-    const double rounded = std::round(value * scale) / scale + 0.0; // + 0.0: no "-0"
-    std::array<char, 64> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), rounded,
-                                   std::chars_format::fixed, decimals);
-    return end.ec == std::errc{} ? std::string(buffer.data(), end.ptr) : "?";
-}
-
-using Value = std::pair<std::string, double>;
-
-/// The value that a placeholder asks for, as text.
-std::string find_value(std::string_view name, const std::vector<Value>& values) {
-    const bool with_unit = name.ends_with('*');
-    if (with_unit) name.remove_suffix(1);
-    for (const auto& [key, value] : values) {
-        if (key == name) return to_text(value, decimals_for(key));
-        if (with_unit && key.starts_with(name) && key[name.size()] == '_')
-            return to_text(value, decimals_for(key)) + " " + key.substr(name.size() + 1);
-    }
-    return "?";
-}
-
-std::string fill(std::string_view text, const std::vector<Value>& values) {
-    std::string filled;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t open = text.find('{', at);
-        filled += text.substr(at, open - at);
-        if (open == std::string_view::npos) break;
-        const std::size_t close = text.find('}', open);
-        filled += find_value(text.substr(open + 1, close - open - 1), values);
-        at = close + 1;
-    }
-    return filled;
-}
 
 } // namespace
 
@@ -180,7 +148,7 @@ Finding make_finding(std::string code, Severity severity, std::string where, std
                      std::vector<std::pair<std::string, double>> values) {
     const std::string_view text = find_finding_text(code);
     assert(!text.empty() && "a finding's code has a text in the catalogue");
-    std::string filled = text.empty() ? code : fill(text, values);
+    std::string filled = text.empty() ? code : fill_text(text, values);
     return {std::move(code), severity, std::move(where), at, std::move(values), std::move(filled)};
 }
 

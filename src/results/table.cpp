@@ -1,6 +1,7 @@
 #include "results/columns.hpp"
 
 #include <rampwright/results/table.hpp>
+#include <rampwright/study/names.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <algorithm>
@@ -47,19 +48,26 @@ std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
     number("heat.top_speed_m_s", "greatest speed", f.heat.top_speed, Quantity::speed);
     const Budget& b = f.budget;
     number("budget_mj.released", "energy released", b.released, Quantity::energy);
-    const auto loss = [&](const char* code, const char* label, double joules) {
+    const auto loss = [&](const char* code, const char* label, double joules,
+                          std::optional<double> seconds = {}) {
         const double part = b.released != 0 ? joules / b.released : 0;
-        add(code, label, format(joules, Quantity::energy, units) + " (" + per_cent(part) + ")");
+        const std::string time = seconds ? ", " + format_milliseconds(*seconds, units) : "";
+        add(code, label, format(joules, Quantity::energy, units) + " (" + per_cent(part) + time + ")");
+    };
+    const auto regained = [&](double LossTimes::*time) {
+        return f.budget_time ? std::optional((*f.budget_time).*time) : std::nullopt;
     };
     loss("budget_mj.forward", "  into forward motion", b.forward);
     loss("budget_mj.spin", "  into wheel spin", b.spin);
     loss("budget_mj.pitch", "  into pitching", b.pitch);
-    loss("budget_mj.journal", "  to the axles", b.journal);
-    loss("budget_mj.hub", "  to the hubs", b.hub);
-    loss("budget_mj.rolling", "  to rolling", b.rolling);
-    if (b.rail) loss("budget_mj.rail", "  to the guide rail", *b.rail);
-    loss("budget_mj.scrub", "  to scrubbing treads", b.scrub);
-    loss("budget_mj.air", "  to the air", b.air);
+    loss("budget_mj.journal", "  to the axles", b.journal, regained(&LossTimes::journal));
+    loss("budget_mj.hub", "  to the hubs", b.hub, regained(&LossTimes::hub));
+    loss("budget_mj.rolling", "  to rolling", b.rolling, regained(&LossTimes::rolling));
+    if (b.rail)
+        loss("budget_mj.rail", "  to the guide rail", *b.rail,
+             f.budget_time ? f.budget_time->rail : std::nullopt);
+    loss("budget_mj.scrub", "  to scrubbing treads", b.scrub, regained(&LossTimes::scrub));
+    loss("budget_mj.air", "  to the air", b.air, regained(&LossTimes::air));
     return rows;
 }
 
@@ -76,8 +84,16 @@ std::string to_table(const Figures& figures, UnitSystem units) {
         const Sensitivity& s = figures.sensitivities[n];
         text += "  " + padded(n == 0 ? "what changes the time" : "", wide) + "  " +
                 format(s.ms * 1e-3, Quantity::time, units, {.unit = find_unit("ms"), .decimals = 2}) +
-                " for " + s.key + " + " + s.per + "\n";
+                " for " + change_phrase(s.key, s.per) + "\n";
     }
+    if (figures.steps)
+        for (std::size_t n = 0; n < figures.steps->size(); ++n) {
+            const BuilderStep& step = (*figures.steps)[n];
+            text +=
+                "  " + padded(n == 0 ? "what a step brings, effort" : "", wide) + "  " +
+                format_with_sigma(step.gain, step.sigma, Quantity::time, units, {.unit = find_unit("ms")}) +
+                ", " + std::string(to_string(step.effort)) + ": " + step.text + "\n";
+        }
     for (const Finding& finding : figures.findings)
         text += "  " + std::string(to_string(finding.severity)) + ": " + finding.text + "\n";
     return text;

@@ -36,6 +36,7 @@ struct DrawnCar {
     std::vector<Input> inputs;
     std::vector<std::uint64_t> streams;
     std::uint64_t scatter_stream = 0;
+    bool own_track = false; ///< an input changes the lane: no two draws share it
 };
 
 std::vector<DrawnCar> prepare_cars(const Project& project, const std::vector<std::size_t>& cars) {
@@ -48,6 +49,8 @@ std::vector<DrawnCar> prepare_cars(const Project& project, const std::vector<std
         for (const Input& input : car.inputs)
             car.streams.push_back(stream_of(input.scope == Scope::shared ? input.key : input.key + own));
         car.scatter_stream = stream_of("run_scatter" + own);
+        car.own_track = std::any_of(car.inputs.begin(), car.inputs.end(),
+                                    [](const Input& input) { return input.changes_track; });
         result.push_back(std::move(car));
     }
     return result;
@@ -63,7 +66,7 @@ void draw_one(const DrawnCar& car, HeatCase& varied, const std::shared_ptr<const
         car.inputs[n].set(varied, car.inputs[n].at(standard_normal(seed, draw, car.streams[n])));
     std::optional<double> time;
     try {
-        time = clock_time(varied, track);
+        time = clock_time(varied, car.own_track ? nullptr : track);
     } catch (const Problem&) {
         // A drawn car that cannot stand on its wheels does not finish.
     }

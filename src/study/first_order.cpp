@@ -1,3 +1,5 @@
+#include "study/changes.hpp"
+
 #include <rampwright/core/constants.hpp>
 #include <rampwright/study/first_order.hpp>
 
@@ -45,7 +47,7 @@ FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
         if (z < 0 && nominal && high && is_narrow(inputs[n])) return 2 * *nominal - *high;
         varied = heat_case;
         inputs[n].set(varied, inputs[n].at(z));
-        const std::optional<double> time = clock_time(varied, track);
+        const std::optional<double> time = clock_time(varied, inputs[n].changes_track ? nullptr : track);
         if (z > 0) high = time;
         return time;
     });
@@ -68,65 +70,6 @@ struct Step {
     double amount;
     std::function<void(HeatCase&, double amount)> take;
 };
-
-void add_wheel_mass(HeatCase& c, double amount) {
-    for (Part& part : c.car.parts) {
-        if (part.kind != PartKind::wheel || !part.corner) continue;
-        Wheel& wheel = c.car.wheels[std::size_t(*part.corner)];
-        const double ratio = (wheel.mass + amount) / wheel.mass;
-        part.properties.mass *= ratio;
-        part.properties.inertia *= ratio;
-        wheel.spin_inertia *= ratio;
-        wheel.cross_inertia *= ratio;
-        wheel.mass += amount;
-    }
-}
-
-/// Moves the balance point: every part but axles and wheels, or the measured balance where there is one.
-void move_balance(HeatCase& c, double amount) {
-    AsBuilt& built = c.car.as_built;
-    if (built.front_load) {
-        // The same weight further forward by `amount`: front load in proportion to the balance.
-        const double mass = built.mass.value_or(total(c.car).mass);
-        *built.front_load += mass * amount / (c.car.front_x - c.car.rear_x);
-        return;
-    }
-    if (built.balance_ahead_of_rear_axle) {
-        *built.balance_ahead_of_rear_axle += amount;
-        return;
-    }
-    double movable = 0;
-    for (const Part& part : c.car.parts)
-        if (!part.corner) movable += part.properties.mass;
-    const double shift = amount * total(c.car).mass / movable;
-    for (Part& part : c.car.parts)
-        if (!part.corner) part.properties.centre.x() += shift;
-}
-
-/// More of the same: everything but wheels and axles grows, at the same places.
-void add_mass(HeatCase& c, double amount) {
-    if (c.car.as_built.mass) {
-        *c.car.as_built.mass += amount;
-        return;
-    }
-    MassProperties all = total(c.car);
-    Part part;
-    part.kind = PartKind::ballast;
-    part.properties.mass = amount;
-    part.properties.centre = all.centre;
-    c.car.parts.push_back(part);
-}
-
-void cant_axle(HeatCase& c, bool front, double amount) {
-    for (Wheel& wheel : c.car.wheels)
-        if (is_front(wheel.corner) == front && wheel.touches) wheel.cant += amount;
-}
-
-/// Turns the touching front wheel further the way it already steers (left where it runs straight).
-void steer_front(HeatCase& c, double amount) {
-    for (Wheel& wheel : c.car.wheels)
-        if (is_front(wheel.corner) && wheel.touches) wheel.toe += wheel.toe < 0 ? -amount : amount;
-}
 
 Step model_step(ModelName name, const char* key, const char* per, double amount) {
     return {key, per, amount, [name](HeatCase& c, double by) { c.car.model[name].value += by; }};

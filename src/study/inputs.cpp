@@ -2,6 +2,7 @@
 
 #include <rampwright/core/constants.hpp>
 #include <rampwright/study/inputs.hpp>
+#include <rampwright/track/vary.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -159,6 +160,19 @@ void add_as_built(std::vector<Input>& inputs, const Project& project, const Heat
     add("centre_height", &AsBuilt::centre_height, measured_length_sigma);
 }
 
+/// A lane that is known only so well: cars that race on it share it.
+void add_lane(std::vector<Input>& inputs, const HeatCase& heat_case) {
+    const TrackPlan& plan = heat_case.track;
+    const auto add = [&](const char* key, double value, double sigma, void (*set)(TrackPlan&, double)) {
+        if (!(sigma > 0) || !(value > 0)) return;
+        inputs.push_back(
+            positive(key, value, sigma, Scope::shared, [set](HeatCase& c, double to) { set(c.track, to); }));
+        inputs.back().changes_track = true;
+    };
+    if (plan.drop_sigma > 0) add("lane_drop", find_drop(plan), plan.drop_sigma, set_drop);
+    add("lane_way", plan.finish_line - plan.start_line, plan.way_sigma, set_way);
+}
+
 } // namespace
 
 double Input::at(double z) const {
@@ -176,6 +190,7 @@ std::vector<Input> list_inputs(const Project& project, const HeatCase& heat_case
     add_tools(inputs, project, heat_case);
     add_lengths(inputs, project, heat_case);
     add_as_built(inputs, project, heat_case);
+    add_lane(inputs, heat_case);
     return inputs;
 }
 

@@ -116,4 +116,8 @@ std::string format_with_sigma(double si, double sigma, Quantity quantity, UnitSy
     return options.with_unit ? with_unit(std::move(text), unit) : text;
 }
 
+std::string format_milliseconds(double seconds, UnitSystem system, int decimals) {
+    return format(seconds, Quantity::time, system, {.unit = find_unit("ms"), .decimals = decimals});
+}
+
 } // namespace rampwright

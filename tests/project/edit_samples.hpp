@@ -129,6 +129,30 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
              return set_readings(d, car, {{(140 + step) * g, 141 * g}, {step * 10 * g}, {}});
          }},
         {"set_readings taken back", [=](const Document& d) { return set_readings(d, 0, {}); }},
+        {"set_track",
+         [=](const Document& d) {
+             return set_track(
+                 d, Json{{"title", "lane " + tail},
+                         {"first_slope_deg", -20},
+                         {"pieces", Json::array({Json{{"kind", "straight"}, {"length_mm", 5000 + n % 9}}})},
+                         {"finish_line_mm", 4800}});
+         }},
+        {"add_track_piece",
+         [=](const Document& d) {
+             return add_track_piece(d, n % 2, Json{{"kind", "straight"}, {"length_mm", 400 + 10 * step}});
+         }},
+        {"set_track_piece",
+         [=](const Document& d) {
+             return set_track_piece(d, 0, Json{{"kind", "straight"}, {"length_mm", 2500 + 10 * step}});
+         }},
+        {"remove_track_piece", [=](const Document& d) { return remove_track_piece(d, n % 2); }},
+        {"set_track_points",
+         [=](const Document& d) {
+             return set_track_points(d, {Vec2(0, 1200 + step) * mm, Vec2(900, 700) * mm, Vec2(2000, 250) * mm,
+                                         Vec2(3000, 60) * mm, Vec2(4500, 0) * mm, Vec2(9000, 0) * mm});
+         }},
+        {"set_track_lines",
+         [=](const Document& d) { return set_track_lines(d, (250 + step) * mm, (4000 + step) * mm); }},
         {"set_units",
          [=](const Document& d) {
              return set_units(d, n % 2 == 0 ? UnitSystem::inch_ounce : UnitSystem::metric);

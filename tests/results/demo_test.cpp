@@ -95,7 +95,7 @@ TEST_CASE("a saved file carries the figures a script would compute", "[demo]") {
         Json figures = saved.root["cars"][car]["figures"];
         CHECK(figures["program"].get<std::string>().starts_with("rampwright "));
         figures.erase("program");
-        CHECK(figures == to_json(compute_figures(project, car)));
+        CHECK(figures == to_json(complete_figures(project, car)));
     }
     // They are results, not inputs: reading them back changes nothing.
     CHECK(with_figures(saved) == saved);

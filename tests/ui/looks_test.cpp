@@ -84,6 +84,8 @@ TEST_CASE("Words reach 4.5 : 1 and marks 3 : 1 in both themes", "[looks]") {
         CHECK(contrast(t.ink, t.wood) >= 4.5);
         for (const QColor& mark : {t.wood_ink, t.metal_ink, t.wheel_ink, t.good, t.caution, t.breach})
             CHECK(contrast(mark, t.paper) >= 3);
+        for (const QColor& line : t.series)
+            CHECK(contrast(line, t.paper) >= 4.5); // their labels are words in the same colour
         CHECK(contrast(t.wood_ink, t.wood) >= 3);
         CHECK(contrast(t.metal_ink, t.metal) >=
               1.5); // an outline of a filled shape whose fill differs from the wood

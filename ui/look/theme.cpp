@@ -75,6 +75,7 @@ Theme make_theme(Appearance appearance) {
         t.good = 0x00805c;
         t.caution = 0xb26b00;
         t.breach = 0xc24a00;
+        t.series = {0x0072b2, 0xc24a00, 0x00805c, 0xa86400, 0x9c4a7c, 0x1d2125};
     } else {
         t.bench = 0x17191b;
         t.paper = 0x23272b;
@@ -95,6 +96,7 @@ Theme make_theme(Appearance appearance) {
         t.good = 0x2fbf95;
         t.caution = 0xe69f00;
         t.breach = 0xff8a4c;
+        t.series = {0x56b4e9, 0xff8a4c, 0x2fbf95, 0xe69f00, 0xdf9cc2, 0xe9e7e2};
     }
     t.palette = make_palette(t);
     return t;

@@ -4,6 +4,8 @@
 #include <QFont>
 #include <QPalette>
 
+#include <array>
+
 namespace rampwright::ui {
 
 enum class Appearance { light, dark };
@@ -22,6 +24,9 @@ struct Theme {
     QColor metal, metal_ink;
     QColor wheel, wheel_ink, axle;
     QColor good, caution, breach; ///< marks only, always beside a word
+    /// Lines of a chart, told apart by dash and label as well: blue, vermilion, green, orange, purple, black
+    /// of Okabe and Ito, darker or lighter where the paper asks for it.
+    std::array<QColor, 6> series;
     QPalette palette;
 };
 

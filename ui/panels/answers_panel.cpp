@@ -1,5 +1,6 @@
 #include "panels/answers_panel.hpp"
 
+#include "explain/why_button.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
@@ -42,15 +43,16 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent) : QFrame(parent), 
     grid->addWidget(caption, 0, 0);
     grid->addWidget(time_change_, 0, 2, Qt::AlignRight);
     grid->addWidget(time_, 1, 0, 1, 3);
+    grid->addWidget(new WhyButton(session_, "heat.time_s", caption->text(), this), 1, 3);
 
-    mass_ = add_row(QStringLiteral("answer.mass"), tr("Mass"),
+    mass_ = add_row(QStringLiteral("answer.mass"), "mass_g", tr("Mass"),
                     tr("What the whole car weighs, wheels and axles included."));
-    left_ = add_row(QStringLiteral("answer.left"), tr("To the limit"),
+    left_ = add_row(QStringLiteral("answer.left"), "scale.margin_g", tr("To the limit"),
                     tr("What may still be added before the race's scale shows more than the rules allow."));
-    balance_ = add_row(QStringLiteral("answer.balance"), tr("Balance point"),
+    balance_ = add_row(QStringLiteral("answer.balance"), "balance_ahead_of_rear_axle_mm", tr("Balance point"),
                        tr("Where the car would balance on a knife edge, ahead of the rear axle. Further back "
                           "is faster, until the front gets too light."));
-    front_ = add_row(QStringLiteral("answer.front_load"), tr("Front load"),
+    front_ = add_row(QStringLiteral("answer.front_load"), "front_load_g", tr("Front load"),
                      tr("What a scale under the front wheels shows on a level table. Too little, and the "
                         "front no longer keeps the car straight."));
 
@@ -59,14 +61,14 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent) : QFrame(parent), 
     finding_->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     finding_->setTextFormat(Qt::RichText);
     connect(finding_, &QLabel::linkActivated, this, [this] { Q_EMIT finding_chosen(0); });
-    grid->addWidget(finding_, grid->rowCount(), 0, 1, 3);
+    grid->addWidget(finding_, grid->rowCount(), 0, 1, 4);
 
     connect(&session_, &Session::changed, this, &AnswersPanel::refresh);
     connect(&session_, &Session::car_chosen, this, &AnswersPanel::refresh);
     refresh();
 }
 
-AnswersPanel::Row AnswersPanel::add_row(const QString& object_name, const QString& caption,
+AnswersPanel::Row AnswersPanel::add_row(const QString& object_name, const char* code, const QString& caption,
                                         const QString& why) {
     auto* grid = static_cast<QGridLayout*>(layout());
     const int row = grid->rowCount();
@@ -84,6 +86,7 @@ AnswersPanel::Row AnswersPanel::add_row(const QString& object_name, const QStrin
     grid->addWidget(label, row, 0);
     grid->addWidget(made.value, row, 1);
     grid->addWidget(made.change, row, 2, Qt::AlignRight);
+    grid->addWidget(new WhyButton(session_, code, caption, this), row, 3);
     made.value->setProperty("caption", caption);
     return made;
 }

@@ -24,7 +24,7 @@ private:
         QLabel* value = nullptr;
         QLabel* change = nullptr;
     };
-    Row add_row(const QString& object_name, const QString& caption, const QString& why);
+    Row add_row(const QString& object_name, const char* code, const QString& caption, const QString& why);
     void refresh();
     void show(const Row& row, const QString& caption, const QString& value, const QString& change);
 

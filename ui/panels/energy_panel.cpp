@@ -1,10 +1,12 @@
 #include "panels/energy_panel.hpp"
 
+#include "explain/why_button.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPainter>
 
 #include <algorithm>
@@ -50,6 +52,7 @@ constexpr std::array<Loss, 6> losses{{
 
 EnergyBar::EnergyBar(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setCursor(Qt::PointingHandCursor);
 }
 
 void EnergyBar::set(double share, double before) {
@@ -76,6 +79,10 @@ void EnergyBar::paintEvent(QPaintEvent*) {
     painter.drawLine(QPointF(x, 0), QPointF(x, height()));
 }
 
+void EnergyBar::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && rect().contains(event->pos())) Q_EMIT clicked();
+}
+
 EnergyPanel::EnergyPanel(Session& session, QWidget* parent) : QFrame(parent), session_(session) {
     setObjectName(QStringLiteral("energy"));
     setAutoFillBackground(true);
@@ -95,10 +102,13 @@ EnergyPanel::EnergyPanel(Session& session, QWidget* parent) : QFrame(parent), se
     head->addWidget(title);
     head->addSpacing(8);
     head->addWidget(summary_, 1);
-    grid->addLayout(head, 0, 0, 1, 3);
+    head->addWidget(new WhyButton(session_, "budget_mj.released", tr("Energy released"), this));
+    grid->addLayout(head, 0, 0, 1, 4);
     for (const Loss& loss : losses) {
-        Row row{new QLabel(tr(loss.name), this), new EnergyBar(this), new QLabel(this)};
+        Row row{new QLabel(tr(loss.name), this), new EnergyBar(this), new QLabel(this), nullptr};
         const QString key = QLatin1String(loss.object_name);
+        row.why = new WhyButton(session_, std::string("budget_mj.") + loss.object_name, tr(loss.name), this);
+        connect(row.bar, &EnergyBar::clicked, row.why, [why = row.why, bar = row.bar] { why->ask(bar); });
         row.value->setObjectName(QStringLiteral("energy.") + key);
         row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         row.value->setFont(text_font(1.0, true));
@@ -111,6 +121,7 @@ EnergyPanel::EnergyPanel(Session& session, QWidget* parent) : QFrame(parent), se
         grid->addWidget(row.name, at, 0);
         grid->addWidget(row.bar, at, 1);
         grid->addWidget(row.value, at, 2);
+        grid->addWidget(row.why, at, 3);
         rows_.push_back(row);
     }
     grid->setRowStretch(grid->rowCount(), 1);
@@ -142,7 +153,7 @@ void EnergyPanel::refresh() {
         const auto value = losses[i].read(now->budget);
         auto& row = rows_[i];
         for (QWidget* each : {static_cast<QWidget*>(row.name), static_cast<QWidget*>(row.bar),
-                              static_cast<QWidget*>(row.value)})
+                              static_cast<QWidget*>(row.value), static_cast<QWidget*>(row.why)})
             each->setVisible(value.has_value());
         if (!value) continue;
         const QString text = row_text(text_rows, std::string("budget_mj.") + losses[i].object_name);

@@ -10,6 +10,8 @@ class QLabel;
 
 namespace rampwright::ui {
 
+class WhyButton;
+
 /// A bar on a common scale; its length is also said in words beside it.
 class EnergyBar : public QWidget {
     Q_OBJECT
@@ -21,8 +23,12 @@ public:
     QSize sizeHint() const override { return {160, 14}; }
     QSize minimumSizeHint() const override { return {60, 12}; }
 
+Q_SIGNALS:
+    void clicked();
+
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
 
 private:
     double share_ = 0, before_ = -1;
@@ -40,6 +46,7 @@ private:
         QLabel* name = nullptr;
         EnergyBar* bar = nullptr;
         QLabel* value = nullptr;
+        WhyButton* why = nullptr;
     };
     void refresh();
 

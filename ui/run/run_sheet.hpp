@@ -1,18 +1,26 @@
 #pragma once
 
-#include <QTabWidget>
+#include "session/session.hpp"
+
+#include <QFrame>
+
+class QStackedWidget;
+class QTabBar;
 
 namespace rampwright::ui {
 
-class Session;
-
-/// The sheet of the Run step: what a heat of the finished car looks like, each view of it a tab. A view is a
-/// widget that reads the session; its page goes into the constructor's list.
-class RunSheet : public QTabWidget {
+/// The big sheet of the Run step: pages side by side on one paper.
+class RunSheet : public QFrame {
     Q_OBJECT
 
 public:
     explicit RunSheet(Session& session, QWidget* parent = nullptr);
+    void add_page(const QString& name, const QString& why, QWidget* page);
+    void show_page(int page);
+
+private:
+    QTabBar* tabs_;
+    QStackedWidget* pages_;
 };
 
 } // namespace rampwright::ui

@@ -16,6 +16,15 @@ struct Air {
 /// and 500 to 1200 hPa are taken. Throws Problem outside these, or if the humidity is none.
 Air moist_air(double temperature, double pressure, double relative_humidity);
 
+/// What the formula goes by on the way to the density.
+struct MoistAirTerms {
+    double vapour_fraction; ///< of the molecules
+    double compressibility;
+    double dry_molar_mass, water_molar_mass, gas_constant; ///< kg/mol, J/(mol K), as CIPM-2007 has them
+    double density;                                        ///< kg/m³
+};
+MoistAirTerms moist_air_terms(double temperature, double pressure, double relative_humidity);
+
 /// Whether the formula's own range holds (its relative uncertainty is then 2.2e-5).
 bool in_cipm_range(double temperature, double pressure);
 

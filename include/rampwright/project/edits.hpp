@@ -109,6 +109,18 @@ Edit set_rules(const Document& document, const Json& rules, const std::string& t
 /// Empty lists take the weighing back, and the measured value with it.
 Edit set_readings(const Document& document, std::size_t car, const Readings& readings);
 
+/// Puts another lane in: one of the library, or one from a file (track_library.hpp).
+Edit set_track(const Document& document, const Json& track);
+/// Pieces of the lane. The shape is another then: a start height that was stated of the old one goes, and a
+/// finish line beyond the new end moves to it.
+Edit add_track_piece(const Document& document, std::size_t before, const Json& piece);
+Edit set_track_piece(const Document& document, std::size_t index, const Json& piece);
+Edit remove_track_piece(const Document& document, std::size_t index);
+/// Measured points (X, Z) instead of pieces. @param points m, X growing.
+Edit set_track_points(const Document& document, const std::vector<Vec2>& points);
+/// @param start, finish m along the surface from the start-gate end.
+Edit set_track_lines(const Document& document, double start, double finish);
+
 Edit set_units(const Document& document, UnitSystem units);
 
 } // namespace rampwright

@@ -126,6 +126,9 @@ struct LaneRail {
 
 enum class Quality { rough, fair, smooth };
 
+/// Whether the lane's shape is known, or a guess about a lane that nobody has measured yet.
+enum class LaneKnown { measured, unknown };
+
 struct TrackPlan {
     std::string title;
     double first_slope = 0;                 ///< rad, negative downhill
@@ -136,8 +139,10 @@ struct TrackPlan {
     std::optional<LaneRail> rail;           ///< absent: a lane without a guide
     Quality quality = Quality::fair;
     double gravity = 9.80665;
-    Uncertain clock_offset;     ///< s
-    double run_scatter = 0.003; ///< s, one sigma of a run
+    Uncertain clock_offset;             ///< s
+    double run_scatter = 0.003;         ///< s, one sigma of a run
+    LaneKnown known = LaneKnown::measured;
+    double drop_sigma = 0, way_sigma = 0; ///< m, one sigma of fall and way between the lines
 };
 
 struct AirState {

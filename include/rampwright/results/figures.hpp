@@ -22,6 +22,32 @@ struct WheelBudget {
     double spin = 0, journal = 0, hub = 0, rolling = 0, scrub = 0, windage = 0;
 };
 
+/// Time regained if one loss alone were gone, s: a heat run without it. Gone one by one, so that they do not
+/// add up.
+struct LossTimes {
+    double journal = 0, hub = 0, rolling = 0, scrub = 0, air = 0;
+    std::optional<double> rail; ///< absent where the lane has no guide
+};
+
+/// The same for one wheel's contacts.
+struct WheelLossTimes {
+    double journal = 0, hub = 0, rolling = 0, scrub = 0, windage = 0;
+};
+
+/// How much of a builder's evening a step takes.
+enum class Effort { small, some, much };
+std::string_view to_string(Effort effort);
+
+/// A step that a builder can take, with what it is worth on this car: `gain` is less heat time, negative
+/// where the step costs time.
+struct BuilderStep {
+    std::string key; ///< stable: "polish-axles"; a window translates by it
+    Effort effort = Effort::some;
+    double gain = 0, sigma = 0; ///< s; one sigma from the inputs' uncertainty, not from the builder's hand
+    std::vector<std::pair<std::string, double>> values; ///< for the phrase, named with the unit
+    std::string text; ///< English, from the one catalogue (src/results/step_texts.cpp)
+};
+
 struct HeatFigures {
     std::optional<double> time;             ///< s, on the track's clock; absent where the car stops short
     double sigma = 0;                       ///< s, one sigma of a single heat's prediction
@@ -89,8 +115,11 @@ struct Figures {
     Budget budget;
     double budget_residual = 0; ///< relative to the energy released
     std::array<WheelBudget, 4> budget_by_wheel;
-    std::vector<Sensitivity> sensitivities; ///< ranked by size
-    std::vector<Share> shares;              ///< ranked
+    std::optional<LossTimes> budget_time;                              ///< absent where the car stops short
+    std::optional<std::array<WheelLossTimes, 4>> budget_time_by_wheel; ///< by complete_figures
+    std::vector<Sensitivity> sensitivities;                            ///< ranked by size
+    std::vector<Share> shares;                                         ///< ranked
+    std::optional<std::vector<BuilderStep>> steps; ///< by complete_figures; the greatest gain first
     SteerFigures steer;
     std::optional<ScaleFigures> scale; ///< none where the rules set no greatest mass
     std::optional<Built> built;        ///< none where nothing was measured on the finished car
@@ -103,6 +132,10 @@ struct Figures {
 /// @throws Problem where the car or the track cannot be computed (a track too short for the car, a body
 ///         that cuts itself), `where` its JSON pointer.
 Figures compute_figures(const Project& project, std::size_t car);
+
+/// The same with what follows no hand: builder's steps with the uncertainty of their gains, and the time each
+/// wheel's contacts cost. About ten times the work. @throws Problem as compute_figures.
+Figures complete_figures(const Project& project, std::size_t car);
 
 /// One car's figures as `figures --json` prints them: units in the names, full precision.
 Json to_json(const Figures& figures);

@@ -25,6 +25,7 @@ struct Input {
     double log_sigma = 0; ///< log_normal: one sigma of the logarithm
     Scope scope = Scope::own;
     std::function<void(HeatCase&, double value)> set;
+    bool changes_track = false; ///< a track made for the nominal case does not serve then
 
     /// The value at z standard deviations from the nominal one (log-normal: the nominal one is the median).
     double at(double z) const;

@@ -35,4 +35,7 @@ std::string format_entry(double si, Quantity quantity, UnitSystem system);
 std::string format_with_sigma(double si, double sigma, Quantity quantity, UnitSystem system,
                               const FormatOptions& options = {});
 
+/// Seconds as "12.3 ms".
+std::string format_milliseconds(double seconds, UnitSystem system, int decimals = 1);
+
 } // namespace rampwright

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <rampwright/study/heat_case.hpp>
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace rampwright {
+
+/// What a car meets on its way, each summed by itself from the loads and speeds of a dense trace, by
+/// trapezoids: another road than the one the books take, and nothing here is worked back from an energy.
+/// "Mean" is over the rear wheel centre's way.
+struct AlongHeat {
+    double way = 0; ///< m, of the rear wheels' centre
+    struct WheelMeans {
+        double bearing = 0; ///< N: what presses on the bearing, times the way it slides per way of the car
+        double tread = 0;   ///< N under the tread
+        double scrub = 0;   ///< N under the tread, with the body's own pitching in the way
+    };
+    std::array<WheelMeans, 4> wheels;             ///< by Corner; zero for a raised wheel
+    double speed_squared = 0;                     ///< mean of v² as the air meets it, (m/s)²
+    double rear_stirring = 0, front_stirring = 0; ///< means of v^1.5, (m/s)^1.5
+    double rail_way = 0;                          ///< m, along which the guide acts
+    double bounce = 0;                            ///< N, mean over `rail_way` while it bounces
+    struct Leg {
+        double length = 0, time = 0; ///< m of the nose's foot point; s, summed as way over speed
+    };
+    std::vector<Leg> legs; ///< the track's pieces one by one; quarters of the way where it was measured
+};
+
+/// @param plan the track's pieces, for the legs.
+/// @return empty (no way) where the car stops short.
+AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan);
+
+} // namespace rampwright

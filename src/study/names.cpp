@@ -1,0 +1,119 @@
+#include <rampwright/study/names.hpp>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+/// The one catalogue of what inputs are called in English.
+namespace rampwright {
+
+namespace {
+
+struct Name {
+    std::string_view stem, text;
+};
+
+constexpr std::array names{
+    // Friction, wheels and lane
+    Name{"journal", "friction at the axles"},
+    Name{"hub_on_head", "friction of hubs on axle heads"},
+    Name{"hub_on_wood", "friction of hubs on the wood"},
+    Name{"rolling", "rolling resistance"},
+    Name{"edge_factor", "how a canted tread rolls"},
+    Name{"windage", "air the wheels stir"},
+    Name{"tread_grip", "grip of the treads"},
+    Name{"creep_per_rad", "stiffness of the treads against slipping aside"},
+    Name{"rail", "friction on the guide rail"},
+    Name{"rail_share", "how far down the rail is met"},
+    Name{"touch_share", "how hard a bounce rubs"},
+    Name{"restitution", "how springy a bounce is"},
+    Name{"align_deg", "how true the axle holes are"},
+    Name{"need_deg", "how uneven the lane is"},
+    Name{"kick_n_mm", "how hard the joints kick"},
+    Name{"hold_width", "how sharply a car begins to hold the rail"},
+    Name{"lane_drop", "how far the lane falls"},
+    Name{"lane_way", "how long the lane is"},
+    Name{"clock_offset", "the clock's zero"},
+    Name{"run_scatter", "one run differing from the next"},
+    Name{"drag_coefficient", "drag coefficient"},
+    Name{"frontal_area", "frontal area"},
+    // Weight and place
+    Name{"mass", "weight at the balance point"},
+    Name{"balance", "balance point"},
+    Name{"mass/body", "weight of the wood"},
+    Name{"mass/body/finish_g", "weight of the finish"},
+    Name{"mass/axles", "weight of the axles"},
+    Name{"mass/wheels", "weight of the {what} wheel"},
+    Name{"mass/ballast", "weight of {what}"},
+    Name{"place-x/ballast", "how far forward {what} sits"},
+    Name{"place-z/ballast", "how high {what} sits"},
+    Name{"wheel_mass", "weight of the wheels"},
+    Name{"rear_x", "place of the rear axle"},
+    Name{"front_x", "place of the front axle"},
+    Name{"nose_x", "place of the nose"},
+    Name{"nose", "place of the nose"},
+    Name{"rear_wheel_radius", "size of the rear wheels"},
+    Name{"front_wheel_radius", "size of the front wheels"},
+    Name{"bore_radius", "size of the wheels' bores"},
+    Name{"bore", "size of the wheels' bores"},
+    Name{"rear_cant", "cant of the rear wheels"},
+    Name{"front_cant", "cant of the front wheels"},
+    Name{"steer", "steer of the front wheel"},
+    // Weighed and measured
+    Name{"as_built/mass", "the car's weight as weighed"},
+    Name{"as_built/front_load", "the front load as weighed"},
+    Name{"as_built/balance_ahead_of_rear_axle", "the balance point as found"},
+    Name{"as_built/centre_height", "the height of the balance point as found"},
+};
+
+std::string filled(std::string_view text, const std::string& what) {
+    std::string result(text);
+    if (const std::size_t at = result.find("{what}"); at != std::string::npos)
+        result.replace(at, std::string_view("{what}").size(), what);
+    return result;
+}
+
+std::string in_words(Corner corner) {
+    std::string words(to_string(corner));
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
+std::string name_of(std::string_view key, const CarPlan* plan) {
+    if (const std::string_view text = find_input_name_text(key); !text.empty()) return std::string(text);
+    // What ends in a number is one of several.
+    const std::size_t slash = key.rfind('/');
+    std::size_t index = 0;
+    if (slash == std::string_view::npos) return std::string(key);
+    const std::string_view number = key.substr(slash + 1), stem = key.substr(0, slash);
+    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), index);
+    const std::string_view text = find_input_name_text(stem);
+    if (error != std::errc() || end != number.data() + number.size() || text.empty()) return std::string(key);
+    if (stem.ends_with("/wheels"))
+        return index < all_corners.size() ? filled(text, in_words(all_corners[index])) : std::string(key);
+    const bool named = plan && index < plan->ballast.size() && !plan->ballast[index].name.empty();
+    return filled(text, named ? plan->ballast[index].name : "ballast piece " + std::to_string(index + 1));
+}
+
+} // namespace
+
+std::string_view find_input_name_text(std::string_view stem) {
+    const auto found =
+        std::find_if(names.begin(), names.end(), [stem](const Name& name) { return name.stem == stem; });
+    return found == names.end() ? std::string_view{} : found->text;
+}
+
+std::string input_name(std::string_view key, const CarPlan& plan) {
+    return name_of(key, &plan);
+}
+
+std::string input_name(std::string_view key) {
+    return name_of(key, nullptr);
+}
+
+std::string change_phrase(std::string_view key, std::string_view per) {
+    const bool directed = per.ends_with("forward");
+    return input_name(key) + ", " + std::string(per) + (directed ? "" : " more");
+}
+
+} // namespace rampwright
