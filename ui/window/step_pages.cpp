@@ -1,7 +1,11 @@
 #include "window/step_pages.hpp"
 
+#include "aim/cant_view.hpp"
+#include "aim/steer_curves_view.hpp"
+#include "aim/tuning_view.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/value_slip.hpp"
+#include "roll/wheel_bench_view.hpp"
 
 #include <QCoreApplication>
 
@@ -21,7 +25,15 @@ std::vector<StepPage> make_step_pages(Session& session, LoadSlip& load) {
          new ValueSlip(session, shape_fields())},
         {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
         {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."), &load},
-        {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
+        {Step::aim,
+         tr("Aim"),
+         tr("Where each wheel points."),
+         new ValueSlip(session, aim_fields()),
+         nullptr,
+         true,
+         {{tr("Drift Board"), new TuningView(session)},
+          {tr("Steer and Time"), new SteerCurvesView(session)},
+          {tr("Cant"), new CantView(session)}}},
         {Step::run, tr("Run"), tr("The lane, the air, and the finished car."),
          new ValueSlip(session, run_fields())},
     };

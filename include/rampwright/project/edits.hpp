@@ -69,6 +69,17 @@ Edit remove_run(const Document& document, std::size_t run);
 Edit add_shelf_piece(const Document& document, const Json& piece);
 Edit remove_shelf_piece(const Document& document, std::size_t piece);
 
+/// The bench's tables, as a whole.
+Edit set_bench_wheels(const Document& document, const std::vector<BenchWheel>& wheels);
+Edit set_bench_axles(const Document& document, const std::vector<BenchAxle>& axles);
+/// Puts a wheel of the bench on a corner: the numbers that were measured.
+Edit use_bench_wheel(const Document& document, std::size_t car, Corner corner, std::size_t bench_wheel);
+
+/// Appends a roll or a turn to a car's tuning log.
+Edit add_tuning_event(const Document& document, std::size_t car, const TuningEvent& event);
+Edit remove_tuning_event(const Document& document, std::size_t car, std::size_t event);
+Edit clear_tuning_log(const Document& document, std::size_t car);
+
 Edit set_units(const Document& document, UnitSystem units);
 
 } // namespace rampwright
