@@ -3,7 +3,7 @@
 
 #include <rampwright/bench/wheel_choice.hpp>
 #include <rampwright/steer/tuning_state.hpp>
-#include <rampwright/study/curves.hpp>
+#include <rampwright/study/time_curves.hpp>
 #include <rampwright/study/wheel_worth.hpp>
 
 #include <QApplication>

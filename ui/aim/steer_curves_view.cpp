@@ -6,7 +6,7 @@
 #include <rampwright/core/constants.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/steer/tuning_state.hpp>
-#include <rampwright/study/curves.hpp>
+#include <rampwright/study/time_curves.hpp>
 
 #include <QVBoxLayout>
 

@@ -1,4 +1,4 @@
-#include <rampwright/study/curves.hpp>
+#include <rampwright/study/time_curves.hpp>
 
 #include <boost/math/tools/minima.hpp>
 

@@ -1,7 +1,7 @@
 #include "support/demo.hpp"
 
 #include <rampwright/results/figures.hpp>
-#include <rampwright/study/curves.hpp>
+#include <rampwright/study/time_curves.hpp>
 
 #include <catch2/catch.hpp>
 
