@@ -42,6 +42,16 @@ Edit set_wheel_mass(const Document& document, std::size_t car, Corner corner, do
     return set_on_wheel(document, "Set mass", car, corner, "mass_g", file_number(mass_kg, "mass_g"));
 }
 
+Edit use_bench_wheel(const Document& document, std::size_t car, Corner corner, std::size_t bench_wheel) {
+    return make_edit(document, "Fit bench wheel: " + std::string(to_string(corner)), [&](Json& root) {
+        const Json row =
+            element_of(list_in(object_in(root, "bench"), "wheels"), bench_wheel, "/bench/wheels", "wheel");
+        Json& wheel = wheel_at(root, car, corner);
+        for (const char* key : {"mass_g", "outer_diameter_mm", "bore_diameter_mm", "runout_mm"})
+            if (row.contains(key) && !row[key].is_null()) wheel[key] = row[key];
+    });
+}
+
 Edit move_axle(const Document& document, std::size_t car, bool front, double x, double z) {
     return make_edit(document, front ? "Move front axle" : "Move rear axle", [&](Json& root) {
         Json& axles = object_in(car_at(root, car), "axles");

@@ -13,6 +13,16 @@ SteerNote read_steer(const Node& steer) {
     s.watched_ahead = steer["watched_ahead_mm"].maybe_number(from_to(-500, 500)).value_or(0);
     s.bend = steer["bend_deg"].maybe_number(from_to(0, 30));
     s.turn = steer["turn_deg"].maybe_number(from_to(-360, 360));
+    s.target = steer["target_drift_mm"].maybe_number(from_to(0, 1000));
+    s.tolerance = steer["tolerance_mm"].maybe_number(above(0, 1000));
+    for (const Node& row : steer["log"].rows()) {
+        TuningEvent event{row["drift_mm"].maybe_number(from_to(-1000, 1000)),
+                          row["turned_deg"].maybe_number(from_to(-360, 360))};
+        if (event.drift.has_value() == event.turned.has_value())
+            row.refuse("an entry of the log is a roll or a turn",
+                       "give \"drift_mm\" or \"turned_deg\", not both");
+        s.log.push_back(event);
+    }
     return s;
 }
 

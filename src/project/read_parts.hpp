@@ -16,6 +16,8 @@ TrackPlan read_track(const Node& track);
 AirState read_air(const Node& air);
 std::vector<ShelfPiece> read_shelf(const Node& shelf);
 Tools read_tools(const Node& tools);
+std::vector<BenchWheel> read_bench_wheels(const Node& wheels);
+std::vector<BenchAxle> read_bench_axles(const Node& axles);
 std::vector<Run> read_runs(const Node& runs, const std::vector<CarPlan>& cars);
 
 /// The project's own inputs; those it leaves out go by the track's quality. How well the axle holes hold

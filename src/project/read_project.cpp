@@ -22,6 +22,8 @@ Project read_project(const Document& document) {
     p.shelf = read_shelf(root["shelf"]);
     p.tools = read_tools(root["tools"]);
     p.model = read_model(root["model"], p.track.quality);
+    p.bench_wheels = read_bench_wheels(root["bench"]["wheels"]);
+    p.bench_axles = read_bench_axles(root["bench"]["axles"]);
     for (const Node& row : root["cars"].rows()) {
         CarPlan car = read_car(row, p.cars.size(), p.model);
         if (std::any_of(p.cars.begin(), p.cars.end(), [&](const CarPlan& c) { return c.id == car.id; }))

@@ -153,6 +153,26 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
          }},
         {"set_track_lines",
          [=](const Document& d) { return set_track_lines(d, (250 + step) * mm, (4000 + step) * mm); }},
+        {"set_bench_wheels",
+         [=](const Document& d) {
+             return set_bench_wheels(d, {{"a " + tail, "7", (2.4 + step) * g, 30 * mm, {}, 2.6 * mm, {}},
+                                         {"b", "", {}, {}, 0.1 * mm, {}, 21.5}});
+         }},
+        {"set_bench_axles",
+         [=](const Document& d) {
+             return set_bench_axles(d, {{"p", "polished", (2 + step) * mm, 0.02 * mm}});
+         }},
+        {"use_bench_wheel", [=](const Document& d) { return use_bench_wheel(d, car, corner, n % 5); }},
+        {"add_tuning_event roll",
+         [=](const Document& d) {
+             return add_tuning_event(d, car, {(60 + step) * mm, {}});
+         }},
+        {"add_tuning_event turn",
+         [=](const Document& d) {
+             return add_tuning_event(d, car, {{}, -step * deg});
+         }},
+        {"remove_tuning_event", [=](const Document& d) { return remove_tuning_event(d, 2, n % 2); }},
+        {"clear_tuning_log", [=](const Document& d) { return clear_tuning_log(d, 2); }},
         {"set_units",
          [=](const Document& d) {
              return set_units(d, n % 2 == 0 ? UnitSystem::inch_ounce : UnitSystem::metric);

@@ -28,7 +28,8 @@ TEST_CASE("first order agrees with draws where little is bent") {
     const Project project = demo_project();
     for (std::size_t car = 0; car < project.cars.size(); ++car) {
         const Figures first = compute_figures(project, car);
-        const Draws draws = run_draws(project, {car}, {.draws = 4000, .seed = 1, .threads = 0, .keep_going = {}});
+        const Draws draws =
+            run_draws(project, {car}, {.draws = 4000, .seed = 1, .threads = 0, .keep_going = {}});
         const Figures drawn = with_draws(first, draws.cars[0]);
         CAPTURE(first.name, first.heat.sigma, drawn.heat.sigma);
         // A sigma from 4000 draws is known to 1.1 %; the model is bent by the creep's factor of three.
@@ -71,8 +72,10 @@ TEST_CASE("versus is fair: exchanging the cars mirrors the gap") {
 TEST_CASE("draws can be cancelled") {
     const Project project = demo_project();
     int asked = 0;
-    const Draws draws = run_draws(project, {0, 1},
-                                  {.draws = 10'000'000 / 100, .seed = 1, .threads = 2, .keep_going = [&](double) { return ++asked < 2; }});
+    const Draws draws = run_draws(
+        project, {0, 1}, {.draws = 10'000'000 / 100, .seed = 1, .threads = 2, .keep_going = [&](double) {
+                              return ++asked < 2;
+                          }});
     CHECK(draws.cancelled);
     CHECK(asked >= 2);
 }

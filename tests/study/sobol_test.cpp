@@ -9,8 +9,9 @@
 using namespace rampwright;
 
 TEST_CASE("first-order indices of the Ishigami function") {
-    // Ishigami and Homma 1990, a = 7, b = 0.1, three uniform inputs on (-pi, pi): S1 = 0.3139, S2 = 0.4424, S3 = 0
-    // (from the closed forms V1 = (1 + b pi^4 / 5)^2 / 2, V2 = a^2 / 8, V = V1 + V2 + b^2 pi^8 (1/18 - 1/50)).
+    // Ishigami and Homma 1990, a = 7, b = 0.1, three uniform inputs on (-pi, pi): S1 = 0.3139, S2 = 0.4424,
+    // S3 = 0 (from the closed forms V1 = (1 + b pi^4 / 5)^2 / 2, V2 = a^2 / 8, V = V1 + V2 + b^2 pi^8 (1/18 -
+    // 1/50)).
     const double pi = std::numbers::pi, a = 7, b = 0.1;
     const double v1 = 0.5 * std::pow(1 + b * std::pow(pi, 4) / 5, 2), v2 = a * a / 8;
     const double v = v1 + v2 + b * b * std::pow(pi, 8) * (1.0 / 18 - 1.0 / 50);
@@ -22,7 +23,8 @@ TEST_CASE("first-order indices of the Ishigami function") {
             z[k].push_back(standard_normal(7, i, k));
             x[k] = pi * std::erf(z[k].back() / std::numbers::sqrt2);
         }
-        y.push_back(std::sin(x[0]) + a * std::pow(std::sin(x[1]), 2) + b * std::pow(x[2], 4) * std::sin(x[0]));
+        y.push_back(std::sin(x[0]) + a * std::pow(std::sin(x[1]), 2) +
+                    b * std::pow(x[2], 4) * std::sin(x[0]));
     }
     const double expected[3] = {v1 / v, v2 / v, 0};
     CHECK(expected[0] == Approx(0.3139).margin(5e-5));
@@ -54,10 +56,12 @@ TEST_CASE("the standard errors of the indices are what their scatter is") {
         mean += values[n] / double(values.size());
         error += errors[n] / double(values.size());
     }
-    for (double value : values) square += (value - mean) * (value - mean);
+    for (double value : values)
+        square += (value - mean) * (value - mean);
     const double scatter = std::sqrt(square / double(values.size() - 1));
     CHECK(mean == Approx(0.2).margin(0.01)); // 1 / (1 + 4)
-    CHECK(error == Approx(scatter).epsilon(0.35)); // a scatter of forty is known to 11 %, a jackknife of ten blocks to 24 %
+    CHECK(error == Approx(scatter).epsilon(
+                       0.35)); // a scatter of forty is known to 11 %, a jackknife of ten blocks to 24 %
 }
 
 TEST_CASE("drawn numbers are standard normal and independent of order") {
@@ -84,8 +88,8 @@ TEST_CASE("drawn numbers are standard normal and independent of order") {
 }
 
 TEST_CASE("linear models of the GUM's supplement") {
-    // JCGM 101:2008, 9.2.2 and 9.2.3 (numbers from memory, and exact): the sum of four unit-variance quantities has
-    // u = 2.0 and a 95 % interval of ±3.92 if they are normal, ±3.88 if rectangular.
+    // JCGM 101:2008, 9.2.2 and 9.2.3 (numbers from memory, and exact): the sum of four unit-variance
+    // quantities has u = 2.0 and a 95 % interval of ±3.92 if they are normal, ±3.88 if rectangular.
     const std::size_t n = 100000;
     std::vector<double> normal, rectangular;
     for (std::size_t i = 0; i < n; ++i) {
@@ -100,9 +104,11 @@ TEST_CASE("linear models of the GUM's supplement") {
     }
     const auto half_width = [](std::vector<double> values) {
         std::sort(values.begin(), values.end());
-        return 0.5 * (values[std::size_t(0.975 * double(values.size()))] - values[std::size_t(0.025 * double(values.size()))]);
+        return 0.5 * (values[std::size_t(0.975 * double(values.size()))] -
+                      values[std::size_t(0.025 * double(values.size()))]);
     };
-    // Standard error of a 2.5 % quantile of 1e5: sqrt(p (1 - p) / n) / density = 0.017; of the half width 0.012.
+    // Standard error of a 2.5 % quantile of 1e5: sqrt(p (1 - p) / n) / density = 0.017; of the half width
+    // 0.012.
     CHECK(half_width(normal) == Approx(2 * 1.959964).margin(0.04));
     CHECK(half_width(rectangular) == Approx(3.87940674).margin(0.04)); // exact, Irwin-Hall
 }

@@ -11,8 +11,8 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSlider>
+#include <QStackedWidget>
 #include <QTabBar>
-#include <QTabWidget>
 #include <QTest>
 #include <QToolButton>
 #include <catch2/catch.hpp>
@@ -29,11 +29,12 @@ constexpr int draws_ms = 60000; ///< a loaded machine is slow; a good one needs 
 QWidget& open_run_tab(Workbench& bench, const QString& name) {
     auto& step = bench.find<QAbstractButton>(QStringLiteral("step.%1").arg(static_cast<int>(Step::run)));
     QTest::mouseClick(&step, Qt::LeftButton);
-    auto& sheet = bench.find<QTabWidget>(QStringLiteral("run.sheet"));
-    for (int i = 0; i < sheet.count(); ++i)
-        if (sheet.tabText(i).remove(QLatin1Char('&')) == name) {
-            QTest::mouseClick(sheet.tabBar(), Qt::LeftButton, {}, sheet.tabBar()->tabRect(i).center());
-            return *sheet.widget(i);
+    auto& tabs = bench.find<QTabBar>(QStringLiteral("run-sheet.tabs"));
+    auto& pages = *bench.find<QWidget>(QStringLiteral("run-sheet")).findChild<QStackedWidget*>();
+    for (int i = 0; i < tabs.count(); ++i)
+        if (tabs.tabText(i) == name) {
+            QTest::mouseClick(&tabs, Qt::LeftButton, {}, tabs.tabRect(i).center());
+            return *pages.widget(i);
         }
     throw std::runtime_error("no tab " + name.toStdString());
 }

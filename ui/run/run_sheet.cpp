@@ -31,12 +31,12 @@ RunSheet::RunSheet(Session& session, QWidget* parent)
     add_page(tr("Along the Lane"), tr("Speed, loads and losses of one heat, place by place."),
              new CurvesPage(session));
     add_page(tr("What Pays"), tr("What you can still do, and what it brings."), new StepsPage(session));
+    add_page(tr("The Lane"), tr("The lane's shape, its lines, and how well it is known."),
+             new LanePage(session));
     add_page(tr("How Sure"), tr("Where heats would fall, and what the spread comes from."),
              new SpreadPanel(session, this));
     add_page(tr("Two Cars, One Clock"), tr("Two cars of the project under the same draws."),
              new VersusPanel(session, this));
-    add_page(tr("The Lane"), tr("The lane's shape, its lines, and how well it is known."),
-             new LanePage(session));
 }
 
 void RunSheet::add_page(const QString& name, const QString& why, QWidget* page) {

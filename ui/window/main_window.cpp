@@ -91,6 +91,13 @@ void MainWindow::build_middle() {
     tab_row->setContentsMargins(16, 0, 0, 0);
     tab_row->addWidget(cars_);
     tab_row->addStretch(1);
+    views_ = new QTabBar(middle);
+    views_->setObjectName(QStringLiteral("views"));
+    views_->setAccessibleName(tr("Views of this step"));
+    views_->setDrawBase(false);
+    views_->setExpanding(false);
+    tab_row->addWidget(views_);
+    tab_row->addSpacing(16);
     sheet->addLayout(tab_row);
     notices_ = new NoticeBar(middle);
     sheet->addWidget(notices_);
@@ -143,9 +150,12 @@ void MainWindow::build_middle() {
         page.slip->setBackgroundRole(QPalette::Base);
         slips_->addWidget(scroll);
         if (page.sheet) sheets_->addWidget(page.sheet);
+        for (const StepView& view : page.views)
+            sheets_->addWidget(view.widget);
         steps_->add(page.step, page.name, page.why);
     }
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
+    connect(views_, &QTabBar::currentChanged, this, &MainWindow::show_view);
     connect(cars_, &QTabBar::currentChanged, this, [this](int car) {
         if (car >= 0) session_.choose_car(static_cast<std::size_t>(car));
     });
@@ -241,7 +251,16 @@ void MainWindow::show_step(Step step) {
     if (page == pages_.end()) return;
     slips_->setCurrentIndex(static_cast<int>(page - pages_.begin()));
     slip_title_->setText(page->why);
-    sheets_->setCurrentWidget(page->sheet ? page->sheet : canvas_);
+    {
+        const QSignalBlocker blocker(views_);
+        while (views_->count() > 0)
+            views_->removeTab(0);
+        if (!page->views.empty()) views_->addTab(tr("Drawing"));
+        for (const StepView& view : page->views)
+            views_->addTab(view.name);
+    }
+    step_ = step;
+    show_view(0);
     drawer_->setVisible(drawer_wanted_ && page->drawer);
     steps_->choose(step);
     switch (step) {
@@ -257,6 +276,15 @@ void MainWindow::show_step(Step step) {
     default:
         canvas_->set_reach(Reach::nothing);
         break;
+    }
+}
+
+void MainWindow::show_view(int view) {
+    for (const StepPage& page : pages_) {
+        if (page.step != step_) continue;
+        QWidget* main_sheet = page.sheet ? page.sheet : canvas_;
+        sheets_->setCurrentWidget(view > 0 ? page.views.at(static_cast<std::size_t>(view - 1)).widget
+                                           : main_sheet);
     }
 }
 

@@ -38,6 +38,8 @@ public:
 
     FileDesk& files() { return *files_; }
     void show_step(Step step);
+    /// Of the step in hand: 0 is its sheet, then its further views.
+    void show_view(int view);
     /// What a start by a person shows beside the project: work left by a crash, the first welcome.
     void greet(bool demo);
 
@@ -67,7 +69,8 @@ private:
     NoticeBar* notices_ = nullptr;
     FileDesk* files_ = nullptr;
     StepRuler* steps_ = nullptr;
-    QTabBar* cars_ = nullptr;
+    QTabBar *cars_ = nullptr, *views_ = nullptr;
+    Step step_ = Step::load;
     CarCanvas* canvas_ = nullptr;
     PictureCorner* corner_ = nullptr;
     QStackedWidget *sheets_ = nullptr, *slips_ = nullptr;

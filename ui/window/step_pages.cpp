@@ -1,14 +1,18 @@
 #include "window/step_pages.hpp"
 
+#include "aim/cant_view.hpp"
+#include "aim/steer_curves_view.hpp"
+#include "aim/tuning_view.hpp"
 #include "panels/agree_slip.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/shape_slip.hpp"
 #include "panels/value_slip.hpp"
 #include "panels/weigh_slip.hpp"
-#include "run/run_sheet.hpp"
 #include "paper/paper_desk.hpp"
 #include "paper/paper_slip.hpp"
 #include "paper/paper_view.hpp"
+#include "roll/wheel_bench_view.hpp"
+#include "run/run_sheet.hpp"
 
 #include <QCoreApplication>
 #include <QVBoxLayout>
@@ -38,19 +42,36 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     };
     auto* desk = new PaperDesk(session); // the session's
     auto* pages = new PaperView(*desk);
-    return {
-        {Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."), new AgreeSlip(session)},
-        {Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
-         new ShapeSlip(session, drawing)},
-        {Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields())},
-        {Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
-         new LoadSlip(session, drawing)},
-        {Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields())},
-        {Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields()),
-         new RunSheet(session), false},
-        {Step::paper, tr("Paper"), tr("The build sheet: to print at true size, cut, measure and tick off."),
-         in_a_column({new PaperSlip(*desk, *pages), new WeighSlip(session)}), pages, false},
+    const auto page = [](Step step, const QString& name, const QString& why, QWidget* slip) {
+        return StepPage{step, name, why, slip, nullptr, true, {}};
     };
+    StepPage roll =
+        page(Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
+    roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)}};
+    StepPage aim =
+        page(Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
+    aim.views = {{tr("Drift Board"), new TuningView(session)},
+                 {tr("Steer and Time"), new SteerCurvesView(session)},
+                 {tr("Cant"), new CantView(session)}};
+    StepPage run =
+        page(Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields()));
+    run.sheet = new RunSheet(session);
+    run.drawer = false;
+    StepPage paper = page(Step::paper, tr("Paper"),
+                          tr("The build sheet: to print at true size, cut, measure and tick off."),
+                          in_a_column({new PaperSlip(*desk, *pages), new WeighSlip(session)}));
+    paper.sheet = pages;
+    paper.drawer = false;
+    return {page(Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
+                 new AgreeSlip(session)),
+            page(Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
+                 new ShapeSlip(session, drawing)),
+            std::move(roll),
+            page(Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
+                 new LoadSlip(session, drawing)),
+            std::move(aim),
+            std::move(run),
+            std::move(paper)};
 }
 
 std::optional<Step> step_named(std::string_view name) {

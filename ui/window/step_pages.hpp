@@ -15,13 +15,20 @@ namespace rampwright::ui {
 class CarCanvas;
 class Session;
 
+/// Something a step shows besides the drawing, chosen above the sheet.
+struct StepView {
+    QString name;
+    QWidget* widget;
+};
+
 /// What the window shows for one step of the job.
 struct StepPage {
     Step step;
     QString name, why;
-    QWidget* slip;            ///< the step's fields, in the right column
-    QWidget* sheet = nullptr; ///< takes the place of the car's drawing; none: the drawing
-    bool drawer = true;       ///< whether energy and findings stay below
+    QWidget* slip;                 ///< the step's fields, in the right column
+    QWidget* sheet = nullptr;      ///< takes the place of the car's drawing; none: the drawing
+    bool drawer = true;            ///< whether energy and findings stay below
+    std::vector<StepView> views{}; ///< further views beside the sheet
 };
 
 /// The steps in the order of the job. The widgets have no parent yet.

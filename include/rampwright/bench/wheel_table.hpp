@@ -1,5 +1,7 @@
 #pragma once
 
+#include <rampwright/project/project.hpp>
+
 #include <array>
 #include <optional>
 #include <string>
@@ -8,11 +10,8 @@
 
 namespace rampwright {
 
-/// One wheel as measured at the bench, SI. What was not measured is absent.
-struct MeasuredWheel {
-    std::string name, mould;
-    std::optional<double> mass, diameter, runout, bore, spin_time; ///< kg, m, m peak to peak, m, s
-};
+/// One wheel as measured at the bench, SI: a row of the project's own table.
+using MeasuredWheel = BenchWheel;
 
 enum class WheelColumn { mass, diameter, runout, bore, spin_time };
 inline constexpr std::array<WheelColumn, 5> all_wheel_columns{

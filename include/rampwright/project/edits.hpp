@@ -121,6 +121,17 @@ Edit set_track_points(const Document& document, const std::vector<Vec2>& points)
 /// @param start, finish m along the surface from the start-gate end.
 Edit set_track_lines(const Document& document, double start, double finish);
 
+/// The bench's tables, as a whole.
+Edit set_bench_wheels(const Document& document, const std::vector<BenchWheel>& wheels);
+Edit set_bench_axles(const Document& document, const std::vector<BenchAxle>& axles);
+/// Puts a wheel of the bench on a corner: the numbers that were measured.
+Edit use_bench_wheel(const Document& document, std::size_t car, Corner corner, std::size_t bench_wheel);
+
+/// Appends a roll or a turn to a car's tuning log.
+Edit add_tuning_event(const Document& document, std::size_t car, const TuningEvent& event);
+Edit remove_tuning_event(const Document& document, std::size_t car, std::size_t event);
+Edit clear_tuning_log(const Document& document, std::size_t car);
+
 Edit set_units(const Document& document, UnitSystem units);
 
 } // namespace rampwright

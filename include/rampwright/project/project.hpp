@@ -249,10 +249,18 @@ struct BallastPlan {
     bool fixed = false;
 };
 
+/// One entry of a tuning log, in the order they happened: either a roll on the board or a turn of the axle.
+struct TuningEvent {
+    std::optional<double> drift;  ///< m, a roll's, to the car's left
+    std::optional<double> turned; ///< rad, clockwise seen from the axle's head
+};
+
 /// What was seen on a drift board or set on a bent axle: a measurement, never read by the heat.
 struct SteerNote {
     std::optional<double> drift, over, bend, turn;
     double watched_ahead = 0;
+    std::optional<double> target, tolerance; ///< m of drift, wanted size and how near; either way
+    std::vector<TuningEvent> log;
 };
 
 struct DragPlan {
@@ -288,6 +296,18 @@ struct CarPlan {
     Readings readings; ///< a record; what counts is `as_built`, which the edit that takes them sets
 };
 
+/// One wheel of the bench's table; what was not measured is absent.
+struct BenchWheel {
+    std::string name, mould;
+    std::optional<double> mass, diameter, runout /* peak to peak */, bore, spin_time;
+};
+
+/// One axle of the bench's table.
+struct BenchAxle {
+    std::string name, finish;
+    std::optional<double> diameter, bow; ///< m; bow: peak to peak of a gauge while it turns
+};
+
 struct Run {
     std::string car, date, lane, notes;
     double time = 0;
@@ -311,6 +331,8 @@ struct Project {
     std::vector<ShelfPiece> shelf;
     Tools tools;
     Model model;
+    std::vector<BenchWheel> bench_wheels;
+    std::vector<BenchAxle> bench_axles;
     std::vector<CarPlan> cars;
     std::vector<Run> runs;
     std::vector<Assumed> assumed; ///< every default taken, in the order of the file format
