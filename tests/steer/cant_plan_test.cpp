@@ -1,6 +1,7 @@
 #include "support/demo.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/project/edits.hpp>
 #include <rampwright/steer/cant_plan.hpp>
 
 #include <catch2/catch.hpp>

@@ -1,5 +1,6 @@
 #include "support/demo.hpp"
 
+#include <rampwright/project/edits.hpp>
 #include <rampwright/results/figures.hpp>
 #include <rampwright/study/time_curves.hpp>
 
