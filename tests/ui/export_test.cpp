@@ -58,7 +58,7 @@ TEST_CASE("An SVG of the templates read back has the car's measures in millimetr
 TEST_CASE("Templates are exported from the file menu", "[export]") {
     Workbench bench;
     QTemporaryDir folder;
-    for (const QString suffix : {QStringLiteral("svg"), QStringLiteral("stl")}) {
+    for (const QString& suffix : {QStringLiteral("svg"), QStringLiteral("stl")}) {
         const QString file = folder.filePath(QStringLiteral("bittern.") + suffix);
         with_dialog([&] { QTest::keyClick(bench.window.get(), Qt::Key_E, Qt::ControlModifier); },
                     [&](QDialog& dialog) {
