@@ -48,7 +48,7 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
                                    {Vec3(60 + step, 0, 9) * mm, static_cast<int>(n % 3), {}});
          }},
         {"duplicate_ballast",
-         [=](const Document& d) { return duplicate_ballast(d, car, 0, Vec3(0, step, 0) * mm); }},
+         [=](const Document& d) { return duplicate_ballast(d, n % 2, 0, Vec3(0, step, 0) * mm); }},
         {"remove_ballast", [=](const Document& d) { return remove_ballast(d, car, 0); }},
         {"set_ballast_mass", [=](const Document& d) { return set_ballast_mass(d, car, 0, (30 + step) * g); }},
         {"set_cant", [=](const Document& d) { return set_cant(d, car, corner, step * deg); }},

@@ -63,7 +63,7 @@ TEST_CASE("A pocket is dragged in any view; its depth is 10 mm from above and fr
         CHECK(bench.drawing().tool() == Tool::pocket);
         const QPoint from = pixel_of(bench, row.view, row.one.x(), row.one.y());
         drag(bench.drawing(), from, pixel_of(bench, row.view, row.other.x(), row.other.y()), {}, [&] {
-            CHECK(bench.session.history().count() == bench.session.history().index());
+            CHECK(bench.session.history().index() == 0);
             CHECK(bench.session.figures()->body_mass < wood); // live, before the hand lets go
         });
         REQUIRE(bench.session.plan().body.cuts.size() == 2);
@@ -85,7 +85,9 @@ TEST_CASE("A pocket leaves 3 mm under it where the wood is thin, and goes throug
     take_tool(bench, "tool.pocket");
     drag(bench.drawing(), pixel_of(bench, View::top, 40, -5), pixel_of(bench, View::top, 50, 5));
     CHECK(last_cut(bench).from.z() == Approx(3e-3).margin(1e-9));
-    CHECK(last_cut(bench).to.z() == Approx(11e-3).margin(0.1e-3)); // a smooth top edge: just above 10 mm
+    // The smooth top edge bulges a little above its points at 10 mm; the cut starts 1 mm above it.
+    CHECK(last_cut(bench).to.z() > 11e-3);
+    CHECK(last_cut(bench).to.z() < 11.5e-3);
     type_into(bench.find<ValueField>(QStringLiteral("cut.to.2")), QStringLiteral("12"));
     CHECK(last_cut(bench).to.z() == Approx(12e-3));
 }
