@@ -6,6 +6,8 @@
 #include "support/bench.hpp"
 #include "window/help_window.hpp"
 
+#include <rampwright/results/table.hpp>
+
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
@@ -265,7 +267,8 @@ TEST_CASE("Copied figures are the figures, a line each", "[files]") {
 TEST_CASE("F1 opens the guide; its links stay within the pages; the shortcuts are listed", "[files]") {
     Workbench bench;
     QTest::keyClick(bench.window.get(), Qt::Key_F1);
-    HelpWindow& help = HelpWindow::show_page(QStringLiteral("model"), QStringLiteral("What it does not know"));
+    HelpWindow& help =
+        HelpWindow::show_page(QStringLiteral("model"), QStringLiteral("What it does not know"));
     auto* page = help.findChild<QTextBrowser*>(QStringLiteral("help.page"));
     REQUIRE(page);
     CHECK(page->toPlainText().size() > 1000);
