@@ -6,9 +6,11 @@
 #include "run/run_sheet.hpp"
 #include "run/steps_page.hpp"
 #include "support/bench.hpp"
+#include "text/figure_text.hpp"
 
 #include <rampwright/project/track_library.hpp>
 #include <rampwright/study/steps.hpp>
+#include <rampwright/units/format.hpp>
 
 #include <QApplication>
 #include <QCheckBox>
