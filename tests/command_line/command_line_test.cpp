@@ -22,7 +22,7 @@ TEST_CASE("figures prints what the core computes") {
     const Project project = demo_project();
     REQUIRE(json["cars"].size() == project.cars.size());
     for (std::size_t car = 0; car < project.cars.size(); ++car)
-        CHECK(json["cars"][car] == to_json(compute_figures(project, car)));
+        CHECK(json["cars"][car] == to_json(complete_figures(project, car)));
 }
 
 TEST_CASE("figures of one car, as a table") {
