@@ -15,7 +15,7 @@ HeatCar without(HeatCar car, Loss loss);
 /// stays.
 HeatCar without(HeatCar car, Loss loss, Corner corner);
 
-/// Heat time less that of a heat without the loss, for each loss. A heat each: about 30 us.
+/// Heat time less that of a heat without the loss, for each loss. A heat each.
 /// @param time s, of the heat as it is, which finishes.
 LossTimes regained(const Course& course, const HeatCar& car, double time);
 /// The same wheel by wheel; zero for a raised wheel.

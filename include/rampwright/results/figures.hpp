@@ -134,7 +134,7 @@ struct Figures {
 Figures compute_figures(const Project& project, std::size_t car);
 
 /// The same with what follows no hand: builder's steps with the uncertainty of their gains, and the time each
-/// wheel's contacts cost. About ten times the work. @throws Problem as compute_figures.
+/// wheel's contacts cost. Many times the work. @throws Problem as compute_figures.
 Figures complete_figures(const Project& project, std::size_t car);
 
 /// One car's figures as `figures --json` prints them: units in the names, full precision.
