@@ -15,7 +15,7 @@ namespace rampwright {
 /// "top-outline", "side-cuts", "top-cuts", "side-holes", "top-holes" and "check-bar" hold one kind each.
 std::string to_svg(const CarPlan& plan, const CarModel& car);
 
-/// DXF in the form of AutoCAD Release 12 (AC1009), ASCII, 1 unit = 1 mm, to scale. Layers SIDE_OUTLINE,
+/// DXF R12 (AC1009), ASCII, 1 unit = 1 mm, to scale. Layers SIDE_OUTLINE,
 /// SIDE_CUTS, SIDE_HIDDEN, SIDE_HOLES, SIDE_CENTRE, SIDE_NAMES and the same for TOP. The side view stands
 /// where the car has it (x, z); the top view is moved down by as much as keeps it clear.
 /// Curves are chords within 0.005 mm, which is all that this form can hold.
