@@ -5,6 +5,7 @@
 
 #include <rampwright/car/car_model.hpp>
 #include <rampwright/results/table.hpp>
+#include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
 
 #include <catch2/catch.hpp>
@@ -95,6 +96,12 @@ void check_numbers(const Project& project, std::size_t n, Paper paper) {
         CHECK(on_one_line(text,
                           {piece.name, utf8(Words::grams(piece.mass, false)),
                            utf8(Words::ounces(piece.mass, false)), utf8(words.bare_length(piece.at.x()))}));
+    }
+    // The inspection list: every rule by name, with its limit.
+    for (const InspectionRow& row : inspect(project, model, figures).rows) {
+        CAPTURE(row.code, row.name, limit_text(row, project.units));
+        CHECK(on_one_line(text, {row.name.substr(1)}));
+        if (row.limit) CHECK(on_one_line(text, {row.name.substr(1), limit_text(row, project.units)}));
     }
     for (const CutPlan& cut : plan.body.cuts) {
         CAPTURE(cut.name);

@@ -20,7 +20,7 @@ public:
     const paper::Sheet* sheet();
     const QString& problem() const { return problem_; }
 
-    paper::Paper paper() const { return paper_; }
+    paper::Paper chosen_paper() const { return paper_; }
     void set_paper(paper::Paper paper);
     /// What the 100 mm bar measures on this printer's paper, mm.
     double printed_bar() const { return bar_; }

@@ -21,6 +21,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace rampwright::ui {
 
 PaperSlip::PaperSlip(PaperDesk& desk, PaperView& view, QWidget* parent)
@@ -56,7 +58,7 @@ void PaperSlip::build_printing() {
     paper_->setObjectName(QStringLiteral("paper-size"));
     paper_->addItem(tr("A4, 210 × 297 mm"), static_cast<int>(paper::Paper::a4));
     paper_->addItem(tr("Letter, 8.5 × 11 in"), static_cast<int>(paper::Paper::letter));
-    paper_->setCurrentIndex(paper_->findData(static_cast<int>(desk_.paper())));
+    paper_->setCurrentIndex(paper_->findData(static_cast<int>(desk_.chosen_paper())));
     connect(paper_, &QComboBox::currentIndexChanged, this,
             [this] { desk_.set_paper(static_cast<paper::Paper>(paper_->currentData().toInt())); });
     form->addRow(tr("Pape&r"), paper_);

@@ -38,12 +38,12 @@ std::size_t PaperView::page_count() const {
 }
 
 double PaperView::pixels_per_mm() const {
-    const QSizeF paper = paper::size_of(desk_.paper());
-    return std::max(50.0, viewport()->width() - 2.0 * desk_edge) / paper.width() * zoom_;
+    const double width = paper::size_of(desk_.chosen_paper()).width();
+    return std::max(50.0, viewport()->width() - 2.0 * desk_edge) / width * zoom_;
 }
 
 QSizeF PaperView::page_size() const {
-    return paper::size_of(desk_.paper()) * pixels_per_mm();
+    return paper::size_of(desk_.chosen_paper()) * pixels_per_mm();
 }
 
 QRectF PaperView::page_place(std::size_t page) const {
