@@ -48,7 +48,7 @@ Collocation make_rule(std::size_t n) {
                 const long double integral = k == 0 ? x[i] + 1 : (p[k + 1] - p[k - 1]) / (2 * k + 1);
                 sum += (2 * k + 1) * legendre_values(x[j])[k] * w[j] / 2 * integral;
             }
-            rule.to_node[i][j] = double(sum / 2);
+            rule.to_node[j][i] = double(sum / 2);
         }
     }
     return rule;

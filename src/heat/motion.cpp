@@ -136,16 +136,12 @@ MotionAt::Solution MotionAt::solve_linear(Acting rear, Acting front) const {
     return solution;
 }
 
-double MotionAt::guide_force(double w) const {
-    return car_->guide.rail && w > 0 ? car_->guide.force(std::sqrt(w) * front_.rate) : 0;
-}
-
-MotionAt::State MotionAt::solve(double w, double guide) const {
+MotionAt::State MotionAt::solve(double w) const {
     State state;
     const double speed_squared = w > 0 ? w : 0;
     const double speed = std::sqrt(speed_squared);
     state.power34 = speed * std::sqrt(speed);
-    state.guide_force = guide;
+    state.guide_force = car_->guide.rail && w > 0 ? car_->guide.force(speed * front_.rate) : 0;
     const auto fill = [&](const Solution& s) {
         const auto sum = [&](const double* c) {
             return c[0] + c[1] * speed_squared + c[2] * state.power34 + c[3] * state.guide_force;

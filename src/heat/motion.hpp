@@ -29,11 +29,7 @@ public:
         Acting rear, front;
     };
     /// @param w q'^2, m²/s²; a negative one is taken as zero.
-    State solve(double w) const { return solve(w, guide_force(w)); }
-    /// With the guide's force given, where the caller has it cheaper.
-    State solve(double w, double guide) const;
-    /// The guide's force at that w, N.
-    double guide_force(double w) const;
+    State solve(double w) const;
 
     /// Per metre of q, the integrands of the books. An axle's entries are coefficients times these, for the
     /// whole axle or for one wheel's part of it.

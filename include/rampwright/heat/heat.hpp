@@ -52,8 +52,8 @@ HeatCar prepare(const CarOnWheels& car, const std::array<WheelLoss, 4>& losses, 
 
 struct HeatOptions {
     double tolerance = 1e-9; ///< s, aim for the error of the time
-    std::size_t nodes = 6;   ///< of the collocation, 2 to 6: order is twice that
-    int parts = 1;           ///< into which each smooth stretch is cut before the error is looked at
+    std::size_t nodes = 0;   ///< of the collocation, 2 to 8: order is twice that; 0: as each stretch needs
+    int parts = 1;           ///< into which each stretch is cut further before the error is looked at
     bool drop_journal_from_books = false; ///< for the test that the books notice a missing entry
 };
 
