@@ -1,6 +1,7 @@
 #include "car/car_parts.hpp"
 #include "car/running_surface.hpp"
 
+#include <rampwright/car/wood_memo.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
 
@@ -37,9 +38,9 @@ std::string corner_name(std::string_view what, Corner corner) {
     throw Problem(problem.exit(), where, problem.wrong(), problem.remedy(), problem.file());
 }
 
-BodyMeasure measure_body(const BodyShape& shape, const std::string& key, std::size_t cuts) {
+BodyMeasure measure_body(const BodyShape& shape, const std::string& key, std::size_t cuts, WoodMemo& memo) {
     try {
-        return measure(shape);
+        return memo.measure(shape);
     } catch (const Problem& problem) {
         throw_in_car(problem, key, cuts);
     }
@@ -124,6 +125,11 @@ void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car)
 } // namespace
 
 CarModel build_car(const Project& project, std::size_t index) {
+    WoodMemo nothing;
+    return build_car(project, index, nothing);
+}
+
+CarModel build_car(const Project& project, std::size_t index, WoodMemo& memo) {
     const CarPlan& plan = project.cars.at(index);
     CarModel car;
     car.car = index;
@@ -143,7 +149,7 @@ CarModel build_car(const Project& project, std::size_t index) {
     place_wheels(plan, outlines, car);
 
     const BodyShape shape = body_shape(plan, car, outlines);
-    const BodyMeasure body = measure_body(shape, car.key, plan.body.cuts.size());
+    const BodyMeasure body = measure_body(shape, car.key, plan.body.cuts.size(), memo);
     car.wood_volume = body.wood.volume;
     car.body_mass = plan.body.density * body.wood.volume;
     // A weighed block is known to the scale's division; any other board varies as its kind does.

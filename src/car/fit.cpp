@@ -1,6 +1,7 @@
 #include "car/fit.hpp"
 
 #include <rampwright/body/walls.hpp>
+#include <rampwright/car/wood_memo.hpp>
 #include <rampwright/core/constants.hpp>
 
 #include <cmath>
@@ -10,7 +11,7 @@ namespace rampwright {
 void check_walls(const FitCase& fit, Findings& findings) {
     constexpr double least_wall =
         3 * millimetre; // thinner walls of soft wood break in the hand (common practice)
-    const std::vector<Wall> all = walls(fit.drilled);
+    const std::vector<Wall> all = fit.memo.walls(fit.drilled);
     for (std::size_t i = 0; i < fit.plan.body.cuts.size(); ++i) {
         const Wall& wall = all[i];
         if (wall.beyond == Wall::none || wall.thickness >= least_wall) continue;
@@ -60,9 +61,14 @@ void check_stance(const FitCase& fit, Findings& findings) {
 }
 
 std::vector<Finding> check_fit(const Project& project, const CarModel& car) {
+    WoodMemo nothing;
+    return check_fit(project, car, nothing);
+}
+
+std::vector<Finding> check_fit(const Project& project, const CarModel& car, WoodMemo& memo) {
     const CarPlan& plan = project.cars.at(car.car);
     const BodyOutlines outlines(plan.body);
-    FitCase fit{project, plan, car, outlines, body_shape(plan, car, outlines), {}, {}};
+    FitCase fit{project, plan, car, outlines, body_shape(plan, car, outlines), {}, {}, memo};
     fit.drilled = fit.cut = fit.uncut;
     fit.cut.cuts.resize(plan.body.cuts.size());
     fit.uncut.cuts.clear();

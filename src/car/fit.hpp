@@ -3,6 +3,7 @@
 #include "car/car_parts.hpp"
 
 #include <rampwright/body/fit_volumes.hpp>
+#include <rampwright/car/wood_memo.hpp>
 
 /// The questions of check_fit, each with its findings.
 namespace rampwright {
@@ -14,6 +15,7 @@ struct FitCase {
     const CarModel& car;
     BodyOutlines outlines;
     BodyShape uncut, cut, drilled; ///< before any cut; with the plan's cuts; with the axles' holes as well
+    WoodMemo& memo;
 };
 
 /// Anything below these is rounding: 1 µm, and 0.01 mm³.

@@ -1,7 +1,7 @@
 #include "car/running_surface.hpp"
 #include "results/scale_figures.hpp"
 
-#include <rampwright/results/figures.hpp>
+#include <rampwright/results/figures_again.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/first_order.hpp>
@@ -82,12 +82,12 @@ void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, c
 }
 
 void fill_findings(Figures& figures, const Project& project, const HeatCase& heat_case,
-                   const ReadyHeat& ready, const HeatResult& result) {
+                   const ReadyHeat& ready, const HeatResult& result, WoodMemo& memo) {
     const auto take = [&](std::vector<Finding> found) {
         figures.findings.insert(figures.findings.end(), std::make_move_iterator(found.begin()),
                                 std::make_move_iterator(found.end()));
     };
-    take(check_fit(project, heat_case.car));
+    take(check_fit(project, heat_case.car, memo));
     take(reconcile_as_built(heat_case.car));
     take(check_rules(project, heat_case.car, figures));
     const std::string& key = heat_case.car.key;
@@ -147,7 +147,12 @@ bool concerns(const std::string& key, std::size_t car) {
 } // namespace
 
 Figures compute_figures(const Project& project, std::size_t car) {
-    const HeatCase heat_case = make_case(project, car);
+    WoodMemo nothing;
+    return compute_figures(project, car, nothing);
+}
+
+Figures compute_figures(const Project& project, std::size_t car, WoodMemo& memo) {
+    const HeatCase heat_case{build_car(project, car, memo), project.track, project.air};
     const ReadyHeat ready = make_ready(heat_case);
     const HeatResult result = run_heat(ready.course, ready.car, HeatDetail::books);
 
@@ -161,7 +166,7 @@ Figures compute_figures(const Project& project, std::size_t car) {
     figures.built = compare_built(project, heat_case.car);
     for (const Assumed& assumed : project.assumed)
         if (concerns(assumed.key, car)) figures.assumed.push_back(assumed);
-    fill_findings(figures, project, heat_case, ready, result);
+    fill_findings(figures, project, heat_case, ready, result, memo);
     return figures;
 }
 

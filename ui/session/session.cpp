@@ -55,11 +55,12 @@ private:
 
 Session::Session(QObject* parent) : QObject(parent) {}
 
-std::shared_ptr<Session::State> Session::make_state(std::shared_ptr<const Document> document) {
+std::shared_ptr<Session::State> Session::make_state(std::shared_ptr<const Document> document) const {
     auto state = std::make_shared<State>();
     state->project = read_project(*document);
     state->document = std::move(document);
     state->outcomes.resize(state->project.cars.size());
+    state->wood = state_ ? state_->wood : std::make_shared<WoodMemo>();
     return state;
 }
 
@@ -75,7 +76,7 @@ const Session::Outcome& Session::outcome(State& state, std::size_t car) {
     auto& slot = state.outcomes[car];
     if (std::holds_alternative<std::monostate>(slot)) {
         try {
-            slot = compute_figures(state.project, car);
+            slot = compute_figures(state.project, car, *state.wood);
         } catch (const Problem& problem) {
             slot = problem;
         }

@@ -2,7 +2,7 @@
 
 #include <rampwright/core/problem.hpp>
 #include <rampwright/project/edits.hpp>
-#include <rampwright/results/figures.hpp>
+#include <rampwright/results/figures_again.hpp>
 
 #include <QObject>
 #include <QStringList>
@@ -89,8 +89,9 @@ private:
         std::shared_ptr<const Document> document;
         Project project;
         std::vector<Outcome> outcomes;
+        std::shared_ptr<WoodMemo> wood; ///< one for all: while a weight is dragged the wood stays
     };
-    static std::shared_ptr<State> make_state(std::shared_ptr<const Document> document);
+    std::shared_ptr<State> make_state(std::shared_ptr<const Document> document) const;
     static const Outcome& outcome(State& state, std::size_t car);
     void show(std::shared_ptr<State> state, const QStringList& keys);
     void replace(std::shared_ptr<State> state, const std::filesystem::path& path);
