@@ -50,6 +50,11 @@ constexpr std::array names{
     Name{"wheel_mass", "weight of the wheels"},
     Name{"rear_x", "place of the rear axle"},
     Name{"front_x", "place of the front axle"},
+    Name{"rear_z", "height of the rear axle"},
+    Name{"front_z", "height of the front axle"},
+    Name{"saw/profile", "how true the side outline is sawn"},
+    Name{"saw/plan", "how true the top outline is sawn"},
+    Name{"drill/cuts", "how true {what} is drilled"},
     Name{"nose_x", "place of the nose"},
     Name{"nose", "place of the nose"},
     Name{"rear_wheel_radius", "size of the rear wheels"},
@@ -91,6 +96,10 @@ std::string name_of(std::string_view key, const CarPlan* plan) {
     if (error != std::errc() || end != number.data() + number.size() || text.empty()) return std::string(key);
     if (stem.ends_with("/wheels"))
         return index < all_corners.size() ? filled(text, in_words(all_corners[index])) : std::string(key);
+    if (stem == "drill/cuts") {
+        const bool known = plan && index < plan->body.cuts.size() && !plan->body.cuts[index].name.empty();
+        return filled(text, known ? plan->body.cuts[index].name : "cut " + std::to_string(index + 1));
+    }
     const bool named = plan && index < plan->ballast.size() && !plan->ballast[index].name.empty();
     return filled(text, named ? plan->ballast[index].name : "ballast piece " + std::to_string(index + 1));
 }

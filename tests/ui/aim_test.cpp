@@ -102,7 +102,7 @@ TEST_CASE("The wheel bench takes a pasted table, flags the odd one, and fits the
         odd = odd || table.item(row, 7)->text().contains(QStringLiteral("odd run-out"));
     CHECK(odd);
     QApplication::clipboard()->setText(
-        QStringLiteral("name;mass g;runout mm\nA;1,9;0,02\nB;1,8;0,03\nC;heavy;0,1\n"));
+        QStringLiteral("name;mass (g);runout (mm)\nA;1,9;0,02\nB;1,8;0,03\nC;heavy;0,1\n"));
     QTest::mouseClick(&bench.find<QPushButton>(QStringLiteral("bench.paste")), Qt::LeftButton);
     CHECK(bench.session.project().bench_wheels.size() == rows + 3);
     CHECK(bench.text("bench.trouble").contains(QStringLiteral("heavy")));

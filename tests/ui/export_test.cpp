@@ -59,6 +59,8 @@ TEST_CASE("Templates are exported from the file menu", "[export]") {
     Workbench bench;
     QTemporaryDir folder;
     for (const QString& suffix : {QStringLiteral("svg"), QStringLiteral("stl")}) {
+        bench.window->activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(bench.window.get()));
         const QString file = folder.filePath(QStringLiteral("bittern.") + suffix);
         with_dialog([&] { QTest::keyClick(bench.window.get(), Qt::Key_E, Qt::ControlModifier); },
                     [&](QDialog& dialog) {

@@ -91,7 +91,12 @@ TEST_CASE("From an open car to a PDF on disk by keyboard alone", "[paper]") {
     Workbench bench;
     QTest::keyClick(bench.window.get(), Qt::Key_7, Qt::ControlModifier);
     REQUIRE(bench.find<PaperView>(QStringLiteral("pages")).isVisible());
-    with_dialog([&] { QTest::keyClick(bench.window.get(), Qt::Key_S, Qt::AltModifier); },
+    auto& save = bench.find<QPushButton>(QStringLiteral("save-pdf"));
+    for (int i = 0; i < 80 && !save.hasFocus(); ++i)
+        QTest::keyClick(bench.window->focusWidget() ? bench.window->focusWidget() : bench.window.get(),
+                        Qt::Key_Tab);
+    REQUIRE(save.hasFocus());
+    with_dialog([&] { QTest::keyClick(&save, Qt::Key_Space); },
                 [&](QDialog& dialog) {
                     auto* name = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
                     REQUIRE(name);

@@ -102,7 +102,6 @@ void PaperSlip::build_pages() {
         auto* push = new QPushButton(text, part);
         push->setAccessibleName(name);
         push->setToolTip(name);
-        push->setMaximumWidth(36);
         connect(push, &QPushButton::clicked, this, slot);
         row->addWidget(push);
     };

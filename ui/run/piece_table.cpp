@@ -77,8 +77,10 @@ void PieceTable::refresh() {
 
 void PieceTable::attempt(const std::function<Edit()>& edit) {
     try {
-        session_.apply(edit());
-        Q_EMIT refused({});
+        const Edit made = edit();
+        session_.apply(made);
+        // The cell's editor hands in the old value once more as it closes: that answers nothing.
+        if (made.changed()) Q_EMIT refused({});
     } catch (const Problem& problem) {
         Q_EMIT refused(problem_text(problem));
     }

@@ -27,8 +27,8 @@ void put_inspection(Flow& flow, const Job& job) {
                             inspection.source.empty() ? Words::tr("not given") : from_utf8(inspection.source),
                             from_utf8(inspector_decides)));
     Table table;
-    table.columns = {{Words::tr("Rule, and how it is looked at"), -2.4},
-                     {Words::tr("Limit"), -1},
+    table.columns = {{Words::tr("Rule, and how it is looked at"), -2.1},
+                     {Words::tr("Limit"), -1.4},
                      {Words::tr("Planned"), -0.9},
                      {Words::tr("Room"), -0.9},
                      {Words::tr("The plan"), -1},

@@ -13,7 +13,7 @@ struct InputWords {
     Q_DECLARE_TR_FUNCTIONS(rampwright::ui::Inputs)
 };
 
-constexpr std::array<std::pair<std::string_view, const char*>, 32> plain_inputs{{
+constexpr std::array<std::pair<std::string_view, const char*>, 36> plain_inputs{{
     {"journal", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Friction of the axles")},
     {"hub_on_head", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Friction of hubs on axle heads")},
     {"hub_on_wood", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Friction of hubs on the wood")},
@@ -33,6 +33,10 @@ constexpr std::array<std::pair<std::string_view, const char*>, 32> plain_inputs{
     {"drag_coefficient", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Drag of the body's form")},
     {"rear_x", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Place of the rear axle")},
     {"front_x", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Place of the front axle")},
+    {"rear_z", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Height of the rear axle")},
+    {"front_z", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Height of the front axle")},
+    {"saw/profile", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "How true the side outline is sawn")},
+    {"saw/plan", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "How true the top outline is sawn")},
     {"nose_x", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Place of the nose")},
     {"rear_wheel_radius", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Size of the rear wheels")},
     {"front_wheel_radius", QT_TRANSLATE_NOOP("rampwright::ui::Inputs", "Size of the front wheels")},
@@ -76,6 +80,12 @@ QString input_text(std::string_view key, const CarPlan& car) {
         const QString name = n < car.ballast.size() ? QString::fromStdString(car.ballast[n].name) : QString();
         return name.isEmpty() ? InputWords::tr("piece %1").arg(n + 1) : name;
     };
+    if (const auto n = number_after(key, "drill/cuts/")) {
+        const QString name =
+            *n < car.body.cuts.size() ? QString::fromStdString(car.body.cuts[*n].name) : QString();
+        return InputWords::tr("How true %1 is drilled")
+            .arg(name.isEmpty() ? InputWords::tr("cut %1").arg(*n + 1) : name);
+    }
     if (const auto n = number_after(key, "mass/ballast/")) return InputWords::tr("Mass of %1").arg(piece(*n));
     if (const auto n = number_after(key, "place-x/ballast/"))
         return InputWords::tr("Place of %1 along the car").arg(piece(*n));

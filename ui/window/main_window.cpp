@@ -106,6 +106,8 @@ void MainWindow::build_middle() {
             [this](const QString& text) { statusBar()->showMessage(text, said_ms); });
     sheets_ = new QStackedWidget(middle);
     sheets_->addWidget(canvas_);
+    // The step with most on its sheet does not decide how small the window may be.
+    sheets_->setMinimumSize(360, 240);
     sheet->addWidget(sheets_, 1);
     sheet->addWidget(drawer_);
 
