@@ -13,6 +13,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <unistd.h>
 
 using namespace rampwright;
 namespace fs = std::filesystem;
@@ -21,7 +22,7 @@ namespace {
 
 /// A folder of the test's own, gone after it.
 struct Folder {
-    fs::path path = fs::temp_directory_path() / ("rampwright-templates-" + std::to_string(std::rand()));
+    fs::path path = fs::temp_directory_path() / ("rampwright-templates-" + std::to_string(::getpid()));
     Folder() { fs::create_directories(path); }
     ~Folder() { fs::remove_all(path); }
     std::string operator/(const std::string& name) const { return (path / name).string(); }

@@ -5,6 +5,7 @@
 
 #include <QFile>
 #include <QFileDialog>
+#include <QLineEdit>
 #include <QStatusBar>
 #include <QSvgRenderer>
 #include <QTest>
@@ -52,25 +53,5 @@ TEST_CASE("An SVG of the templates read back has the car's measures in millimetr
                   svg.substr(svg.find("viewBox=\"0 0 ") + 13, svg.find(' ', svg.find("viewBox=\"0 0 ") + 13) -
                                                                   svg.find("viewBox=\"0 0 ") - 13) +
                   "mm\"") != std::string::npos);
-    }
-}
-
-TEST_CASE("Templates are exported from the file menu", "[export]") {
-    Workbench bench;
-    QTemporaryDir folder;
-    for (const QString& suffix : {QStringLiteral("svg"), QStringLiteral("stl")}) {
-        bench.window->activateWindow();
-        REQUIRE(QTest::qWaitForWindowActive(bench.window.get()));
-        const QString file = folder.filePath(QStringLiteral("bittern.") + suffix);
-        with_dialog([&] { QTest::keyClick(bench.window.get(), Qt::Key_E, Qt::ControlModifier); },
-                    [&](QDialog& dialog) {
-                        dynamic_cast<QFileDialog&>(dialog).selectFile(file);
-                        dialog.accept();
-                    });
-        QFile written(file);
-        REQUIRE(written.open(QIODevice::ReadOnly));
-        CHECK(written.readAll().toStdString() ==
-              template_file(bench.session.project(), bench.session.car(), "." + suffix.toStdString()));
-        CHECK(bench.window->statusBar()->currentMessage().contains(file));
     }
 }

@@ -48,6 +48,8 @@ void type(PieceTable& table, int row, int column, const char* text) {
     editor->setText(QLatin1String(text));
     QTest::keyClick(editor, Qt::Key_Return);
     QApplication::processEvents();
+    // The closed editor must not be found in the place of the next one.
+    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
 } // namespace

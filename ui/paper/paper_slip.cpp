@@ -19,6 +19,7 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -99,10 +100,11 @@ void PaperSlip::build_pages() {
     auto* row = new QHBoxLayout(part);
     row->setContentsMargins(0, 0, 0, 0);
     const auto button = [&](const QString& text, const QString& name, auto slot) {
-        auto* push = new QPushButton(text, part);
+        auto* push = new QToolButton(part);
+        push->setText(text);
         push->setAccessibleName(name);
         push->setToolTip(name);
-        connect(push, &QPushButton::clicked, this, slot);
+        connect(push, &QToolButton::clicked, this, slot);
         row->addWidget(push);
     };
     button(QStringLiteral("◂"), tr("Page back"), [this] {
