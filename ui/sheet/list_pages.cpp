@@ -7,6 +7,7 @@
 #include <rampwright/results/table.hpp>
 #include <rampwright/steer/bent_axle.hpp>
 #include <rampwright/steer/drift_board.hpp>
+#include <rampwright/study/names.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -228,7 +229,7 @@ void put_figures(Flow& flow, const Job& job) {
             {Words::tr("If this grows"), -1}, {Words::tr("by"), 34}, {Words::tr("the heat takes"), 40}};
         for (std::size_t i = 0; i < std::min<std::size_t>(f.sensitivities.size(), 6); ++i) {
             const Sensitivity& s = f.sensitivities[i];
-            changes.rows.push_back({from_utf8(s.key), from_utf8(s.per),
+            changes.rows.push_back({from_utf8(input_name(s.key)), from_utf8(s.per),
                                     (s.ms < 0 ? Words::tr("%1 ms less") : Words::tr("%1 ms more"))
                                         .arg(QString::number(std::abs(s.ms), 'f', 2))});
         }
