@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <utility>
 
 namespace rampwright {
 
@@ -134,6 +135,10 @@ const std::optional<double>& value_of(const MeasuredWheel& wheel, WheelColumn co
         break;
     }
     return wheel.spin_time;
+}
+
+std::optional<double>& value_of(MeasuredWheel& wheel, WheelColumn column) {
+    return const_cast<std::optional<double>&>(value_of(std::as_const(wheel), column));
 }
 
 WheelTable read_wheel_table(std::string_view text) {

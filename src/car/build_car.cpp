@@ -19,9 +19,7 @@ namespace {
 constexpr double usual_mass_sigma = 0.1 * gram, usual_place_sigma = 0.3 * millimetre;
 
 std::string corner_name(std::string_view what, Corner corner) {
-    std::string name(to_string(corner));
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return std::string(what) + " " + name;
+    return std::string(what) + " " + in_words(corner);
 }
 
 /// The body's own words for a place ("cuts/2") as a pointer into the project; holes come after the cuts.

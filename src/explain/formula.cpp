@@ -1,5 +1,7 @@
 #include "explain/formula.hpp"
 
+#include "core/fill_text.hpp"
+
 #include <rampwright/units/decimal.hpp>
 
 #include <algorithm>
@@ -14,20 +16,12 @@ constexpr int result_digits = 5;
 
 /// The catalogue's text with the values in their places.
 std::string fill(std::string_view text, const Words& words) {
-    std::string filled;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t open = text.find('{', at);
-        filled += text.substr(at, open - at);
-        if (open == std::string_view::npos) break;
-        const std::size_t close = text.find('}', open);
-        const std::string_view name = text.substr(open + 1, close - open - 1);
+    return fill_places(text, [&](std::string_view name) {
         const auto found =
             std::find_if(words.begin(), words.end(), [name](const auto& word) { return word.first == name; });
         assert(found != words.end() && "the catalogue asks for a value that is there");
-        filled += found == words.end() ? "?" : found->second;
-        at = close + 1;
-    }
-    return filled;
+        return found == words.end() ? std::string("?") : found->second;
+    });
 }
 
 std::string trimmed(std::string digits) {

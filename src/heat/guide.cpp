@@ -83,28 +83,30 @@ double GuideSetup::side_force(double toe) const {
     return greatest > 0 ? greatest * std::tanh(creep * toe / grip) : 0;
 }
 
-GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_load) {
-    const auto mean_toe = [&](Corner left, Corner right) {
-        double sum = 0;
-        int touching = 0;
-        for (Corner corner : {left, right})
-            if (const Wheel& w = car.wheels[static_cast<std::size_t>(corner)]; w.touches) {
-                sum += w.toe;
-                ++touching;
-            }
-        return touching > 0 ? sum / touching : 0.0;
-    };
-    const double front = mean_toe(Corner::front_left, Corner::front_right);
-    const double rear = mean_toe(Corner::rear_left, Corner::rear_right);
-    const bool left_touches = car.wheels[static_cast<std::size_t>(Corner::front_left)].touches;
-    const bool right_touches = car.wheels[static_cast<std::size_t>(Corner::front_right)].touches;
-    const bool to_left = left_touches == right_touches ? front - rear >= 0 : right_touches;
-    const double side = to_left ? 1 : -1;
+double mean_toe(const std::array<Wheel, 4>& wheels, bool front) {
+    double sum = 0;
+    int touching = 0;
+    for (const Wheel& wheel : wheels)
+        if (is_front(wheel.corner) == front && wheel.touches) {
+            sum += wheel.toe;
+            ++touching;
+        }
+    return touching > 0 ? sum / touching : 0.0;
+}
 
+double ridden_side(const std::array<Wheel, 4>& wheels) {
+    const bool left_touches = wheels[std::size_t(Corner::front_left)].touches;
+    const bool right_touches = wheels[std::size_t(Corner::front_right)].touches;
+    if (left_touches != right_touches) return right_touches ? 1 : -1;
+    return mean_toe(wheels, true) - mean_toe(wheels, false) >= 0 ? 1 : -1;
+}
+
+GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_load) {
+    const double side = ridden_side(car.wheels);
     const auto value = [&](ModelName name) { return car.model[name].value; };
     GuideSetup setup;
-    setup.steer = side * front;
-    setup.rear_toe = side * rear;
+    setup.steer = side * mean_toe(car.wheels, true);
+    setup.rear_toe = side * mean_toe(car.wheels, false);
     setup.wheelbase = car.wheelbase;
     setup.effective_mass =
         (car.inertia(2, 2) + car.mass * car.centre.x() * car.centre.x()) / (car.wheelbase * car.wheelbase);

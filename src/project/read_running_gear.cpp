@@ -84,6 +84,12 @@ std::string_view to_string(Corner corner) {
     return {};
 }
 
+std::string in_words(Corner corner) {
+    std::string words(to_string(corner));
+    std::replace(words.begin(), words.end(), '-', ' ');
+    return words;
+}
+
 AxlePlan read_axles(const Node& axles, const BodyPlan& body) {
     AxlePlan a;
     const double length = body.block.x() / millimetre;

@@ -46,30 +46,9 @@ void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& re
                      [](const Share& a, const Share& b) { return a.share > b.share; });
 }
 
-/// Toe of the touching front wheel (the mean of two), rad, positive to the car's left.
-double front_toe(const CarOnWheels& car) {
-    double sum = 0;
-    int count = 0;
-    for (const Wheel& wheel : car.wheels)
-        if (is_front(wheel.corner) && wheel.touches) {
-            sum += wheel.toe;
-            ++count;
-        }
-    return count ? sum / count : 0;
-}
-
-/// +1 where the car rides the rail on its left, -1 on its right: the side of the raised front wheel, or where
-/// none is raised the one it steers towards.
-double ridden_side(const CarOnWheels& car) {
-    const bool left = car.wheels[std::size_t(Corner::front_left)].touches;
-    const bool right = car.wheels[std::size_t(Corner::front_right)].touches;
-    if (left != right) return left ? -1 : 1;
-    return front_toe(car) < 0 ? -1 : 1;
-}
-
 void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const TrackPlan& track) {
     SteerFigures& steer = figures.steer;
-    steer.toe = front_toe(ready.wheels);
+    steer.toe = mean_toe(ready.wheels.wheels, true);
     const double wheelbase = ready.wheels.wheelbase;
     if (steer.toe != 0) steer.turn_radius = turn_radius(wheelbase, std::abs(steer.toe));
     if (!track.rail) return;
@@ -81,7 +60,7 @@ void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, c
     const double gap = std::max(0.0, side_gap(ready.wheels, *track.rail));
     steer.best_toe = best_steer(ready.wheels, gap, std::max(0.0, ready.level.front), speed);
     if (plan.steer.over) steer.best_drift = drift_from_steer(wheelbase, *steer.best_toe, *plan.steer.over);
-    *steer.best_toe *= ridden_side(ready.wheels);
+    *steer.best_toe *= ridden_side(ready.wheels.wheels);
 }
 
 /// Where the model and common practice part: what the rear wheels' cant costs here, why, and what a trial

@@ -1,4 +1,4 @@
-#include "results/fill_text.hpp"
+#include "core/fill_text.hpp"
 
 #include <rampwright/results/finding.hpp>
 

@@ -55,9 +55,7 @@ std::string corners_where(const CarModel& car, Holds holds) {
     std::string list;
     for (const Wheel& wheel : car.wheels) {
         if (!holds(wheel)) continue;
-        std::string corner(to_string(wheel.corner));
-        std::replace(corner.begin(), corner.end(), '-', ' ');
-        list += (list.empty() ? "" : ", ") + corner;
+        list += (list.empty() ? "" : ", ") + in_words(wheel.corner);
     }
     return list;
 }

@@ -5,16 +5,12 @@
 
 namespace rampwright {
 
-namespace {
-
 double highest_wood(const BodyPlan& body) {
     double highest = 0;
     for (const PlanPoint& point : body.profile)
         highest = std::max(highest, point.at.y());
     return body.profile.empty() ? body.block.z() : highest;
 }
-
-} // namespace
 
 std::vector<CantRow> plan_cant(const Project& project, std::size_t car, const CarModel& model) {
     const CarPlan& plan = project.cars.at(car);

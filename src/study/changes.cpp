@@ -2,17 +2,22 @@
 
 namespace rampwright {
 
+void set_wheel_mass(HeatCase& c, Corner corner, double mass) {
+    Wheel& wheel = c.car.wheels[std::size_t(corner)];
+    const double ratio = mass / wheel.mass;
+    wheel.spin_inertia *= ratio;
+    wheel.cross_inertia *= ratio;
+    wheel.mass = mass;
+    for (Part& part : c.car.parts)
+        if (part.kind == PartKind::wheel && part.corner == corner) {
+            part.properties.mass *= ratio;
+            part.properties.inertia *= ratio;
+        }
+}
+
 void add_wheel_mass(HeatCase& c, double amount) {
-    for (Part& part : c.car.parts) {
-        if (part.kind != PartKind::wheel || !part.corner) continue;
-        Wheel& wheel = c.car.wheels[std::size_t(*part.corner)];
-        const double ratio = (wheel.mass + amount) / wheel.mass;
-        part.properties.mass *= ratio;
-        part.properties.inertia *= ratio;
-        wheel.spin_inertia *= ratio;
-        wheel.cross_inertia *= ratio;
-        wheel.mass += amount;
-    }
+    for (const Corner corner : all_corners)
+        set_wheel_mass(c, corner, c.car.wheels[std::size_t(corner)].mass + amount);
 }
 
 void move_balance(HeatCase& c, double amount) {

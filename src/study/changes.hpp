@@ -5,6 +5,9 @@
 /// What a builder changes, as changes of a case: for sensitivities and steps. Amounts in SI.
 namespace rampwright {
 
+/// A wheel of that mass, its inertia in proportion, and the car's part with it.
+void set_wheel_mass(HeatCase& c, Corner corner, double mass);
+
 /// Every wheel heavier by `amount`, its inertia in proportion.
 void add_wheel_mass(HeatCase& c, double amount);
 

@@ -44,7 +44,8 @@ FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
     const std::optional<double> nominal = clock_time(heat_case, track);
     std::optional<double> high;
     FirstOrder result = propagate(keys, [&](std::size_t n, double z) -> std::optional<double> {
-        if (z < 0 && nominal && high && is_narrow(inputs[n]) && !inputs[n].changes_track) return 2 * *nominal - *high;
+        if (z < 0 && nominal && high && is_narrow(inputs[n]) && !inputs[n].changes_track)
+            return 2 * *nominal - *high;
         varied = heat_case;
         inputs[n].set(varied, inputs[n].at(z));
         const std::optional<double> time = clock_time(varied, inputs[n].changes_track ? nullptr : track);

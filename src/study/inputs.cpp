@@ -1,3 +1,4 @@
+#include "study/changes.hpp"
 #include "study/tool_inputs.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -66,14 +67,10 @@ void add_parts(std::vector<Input>& inputs, const HeatCase& heat_case) {
             inputs.push_back(positive("mass" + suffix, part.properties.mass, part.mass_sigma, Scope::own,
                                       [n](HeatCase& c, double mass) {
                                           Part& p = c.car.parts[n];
-                                          if (p.kind == PartKind::wheel && p.corner) {
-                                              Wheel& wheel = c.car.wheels[std::size_t(*p.corner)];
-                                              const double ratio = mass / wheel.mass;
-                                              wheel.spin_inertia *= ratio;
-                                              wheel.cross_inertia *= ratio;
-                                              wheel.mass = mass;
-                                          }
-                                          set_part_mass(p, mass);
+                                          if (p.kind == PartKind::wheel && p.corner)
+                                              set_wheel_mass(c, *p.corner, mass);
+                                          else
+                                              set_part_mass(p, mass);
                                       }));
         if (part.place_sigma > 0 && part.kind == PartKind::ballast) {
             inputs.push_back(plain("place-x" + suffix, part.properties.centre.x(), part.place_sigma,

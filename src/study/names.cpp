@@ -1,3 +1,5 @@
+#include "core/fill_text.hpp"
+
 #include <rampwright/study/names.hpp>
 
 #include <algorithm>
@@ -72,16 +74,7 @@ constexpr std::array names{
 };
 
 std::string filled(std::string_view text, const std::string& what) {
-    std::string result(text);
-    if (const std::size_t at = result.find("{what}"); at != std::string::npos)
-        result.replace(at, std::string_view("{what}").size(), what);
-    return result;
-}
-
-std::string in_words(Corner corner) {
-    std::string words(to_string(corner));
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
+    return fill_places(text, [&](std::string_view) { return what; });
 }
 
 std::string name_of(std::string_view key, const CarPlan* plan) {

@@ -1,4 +1,4 @@
-#include "results/fill_text.hpp"
+#include "core/fill_text.hpp"
 #include "study/changes.hpp"
 
 #include <rampwright/bench/scale.hpp>

@@ -86,28 +86,11 @@ TimeCurve trace(const Setting& set, double least, double most, std::size_t count
     return curve;
 }
 
-/// +1 where steer towards the raised front wheel is to the car's left.
-double side_of_rail(const CarModel& car) {
-    const bool right_raised = !car.wheels[std::size_t(Corner::front_right)].touches;
-    return right_raised ? -1 : 1;
-}
-
-double mean_front_toe(const CarModel& car) {
-    double sum = 0;
-    int touching = 0;
-    for (const Wheel& wheel : car.wheels)
-        if (is_front(wheel.corner) && wheel.touches) {
-            sum += wheel.toe;
-            ++touching;
-        }
-    return touching ? sum / touching : 0;
-}
-
 } // namespace
 
 TimeCurve time_against_steer(const HeatCase& heat_case, double most, std::size_t count) {
     const auto track = std::make_shared<const Track>(heat_case.track);
-    const double side = side_of_rail(heat_case.car);
+    const double side = ridden_side(heat_case.car.wheels);
     const auto at_steer = [&](double steer) {
         HeatCase changed = heat_case;
         for (Wheel& wheel : changed.car.wheels)
@@ -116,7 +99,7 @@ TimeCurve time_against_steer(const HeatCase& heat_case, double most, std::size_t
     };
     TimeCurve curve = trace(at_steer, -most, most, count, track);
     // A touching pair need not be set alike today: its own time, at its mean.
-    curve.today = {side * mean_front_toe(heat_case.car), clock_time(heat_case, track)};
+    curve.today = {side * mean_toe(heat_case.car.wheels, true), clock_time(heat_case, track)};
     return curve;
 }
 

@@ -1,3 +1,5 @@
+#include "study/changes.hpp"
+
 #include <rampwright/core/constants.hpp>
 #include <rampwright/study/wheel_worth.hpp>
 
@@ -19,18 +21,10 @@ std::optional<double> per_mass(const HeatCase& heat_case, bool touching,
     const auto with = [&](double change) {
         HeatCase changed = heat_case;
         count = 0;
-        for (Wheel& wheel : changed.car.wheels) {
+        for (const Wheel& wheel : heat_case.car.wheels) {
             if (wheel.touches != touching) continue;
             ++count;
-            const double ratio = 1 + change / wheel.mass;
-            wheel.mass *= ratio;
-            wheel.spin_inertia *= ratio;
-            wheel.cross_inertia *= ratio;
-            for (Part& part : changed.car.parts)
-                if (part.kind == PartKind::wheel && part.corner == wheel.corner) {
-                    part.properties.mass *= ratio;
-                    part.properties.inertia *= ratio;
-                }
+            set_wheel_mass(changed, wheel.corner, wheel.mass + change);
         }
         // A car that is weighed as a whole weighs so much the more.
         if (changed.car.as_built.mass) *changed.car.as_built.mass += count * change;

@@ -17,6 +17,7 @@ enum class WheelColumn { mass, diameter, runout, bore, spin_time };
 inline constexpr std::array<WheelColumn, 5> all_wheel_columns{
     WheelColumn::mass, WheelColumn::diameter, WheelColumn::runout, WheelColumn::bore, WheelColumn::spin_time};
 const std::optional<double>& value_of(const MeasuredWheel& wheel, WheelColumn column);
+std::optional<double>& value_of(MeasuredWheel& wheel, WheelColumn column);
 
 /// What could not be read from a pasted table.
 struct TableFault {

@@ -31,6 +31,13 @@ struct GuideSetup {
     double side_force(double toe) const;
 };
 
+/// Mean toe of an axle's touching wheels, rad, positive to the car's left; zero where none touches.
+double mean_toe(const std::array<Wheel, 4>& wheels, bool front);
+
+/// +1 where the ridden rail lies to the car's left, -1 to its right: the side of the raised front wheel, or
+/// where none is raised the one that the net steer points to.
+double ridden_side(const std::array<Wheel, 4>& wheels);
+
 /// @param side_gap clearance between rail and inner wheel faces on each side, m.
 /// @param front_load level standing load of the touching front wheels, N.
 GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_load);

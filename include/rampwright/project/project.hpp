@@ -139,8 +139,8 @@ struct TrackPlan {
     std::optional<LaneRail> rail;           ///< absent: a lane without a guide
     Quality quality = Quality::fair;
     double gravity = 9.80665;
-    Uncertain clock_offset;             ///< s
-    double run_scatter = 0.003;         ///< s, one sigma of a run
+    Uncertain clock_offset;     ///< s
+    double run_scatter = 0.003; ///< s, one sigma of a run
     LaneKnown known = LaneKnown::measured;
     double drop_sigma = 0, way_sigma = 0; ///< m, one sigma of fall and way between the lines
 };
@@ -211,6 +211,8 @@ enum class Corner { rear_left, rear_right, front_left, front_right };
 inline constexpr std::array<Corner, 4> all_corners{Corner::rear_left, Corner::rear_right, Corner::front_left,
                                                    Corner::front_right};
 std::string_view to_string(Corner corner);
+/// "rear left"
+std::string in_words(Corner corner);
 inline constexpr bool is_front(Corner c) {
     return c == Corner::front_left || c == Corner::front_right;
 }
@@ -241,11 +243,11 @@ struct BallastPlan {
     std::string material;
     double mass = 0; ///< kg, resolved: mass given, else size and material
     bool mass_given = false;
-    Vec3 at = Vec3::Zero();             ///< centre
-    int axis = 0;                       ///< cylinders: 0 x, 1 y, 2 z
-    double turned = 0;                  ///< rad about z
-    std::string in;                     ///< name of the cut that holds it; may be empty
-    std::string held;                   ///< id in the table of holdings (materials.hpp); may be empty
+    Vec3 at = Vec3::Zero(); ///< centre
+    int axis = 0;           ///< cylinders: 0 x, 1 y, 2 z
+    double turned = 0;      ///< rad about z
+    std::string in;         ///< name of the cut that holds it; may be empty
+    std::string held;       ///< id in the table of holdings (materials.hpp); may be empty
     bool fixed = false;
 };
 

@@ -26,6 +26,9 @@ struct CantRow {
     BentAxle bent;
 };
 
+/// The highest point of the wood above its bottom, m.
+double highest_wood(const BodyPlan& body);
+
 /// The touching wheels, by corner. @throws Problem as on_wheels does.
 std::vector<CantRow> plan_cant(const Project& project, std::size_t car, const CarModel& model);
 

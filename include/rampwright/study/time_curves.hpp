@@ -24,8 +24,8 @@ struct TimeCurve {
 /// A loss of time nobody can see on a clock: what "as good as the best" means. s
 inline constexpr double flat_within = 0.001;
 
-/// Time against the steer of the touching front wheels, all set alike, positive towards the raised one (to
-/// the car's left where none is raised), from `-most` to `most` rad.
+/// Time against the steer of the touching front wheels, all set alike, positive towards the ridden rail
+/// (guide.hpp), from `-most` to `most` rad.
 /// @param count points, at least 3.
 TimeCurve time_against_steer(const HeatCase& heat_case, double most, std::size_t count);
 

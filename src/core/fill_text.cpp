@@ -1,4 +1,4 @@
-#include "results/fill_text.hpp"
+#include "core/fill_text.hpp"
 
 #include <array>
 #include <charconv>
@@ -42,17 +42,22 @@ std::string find_value(std::string_view name, const std::vector<Value>& values) 
 
 } // namespace
 
-std::string fill_text(std::string_view text, const std::vector<Value>& values) {
+std::string fill_places(std::string_view text,
+                        const std::function<std::string(std::string_view name)>& find) {
     std::string filled;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t open = text.find('{', at);
         filled += text.substr(at, open - at);
         if (open == std::string_view::npos) break;
         const std::size_t close = text.find('}', open);
-        filled += find_value(text.substr(open + 1, close - open - 1), values);
+        filled += find(text.substr(open + 1, close - open - 1));
         at = close + 1;
     }
     return filled;
+}
+
+std::string fill_text(std::string_view text, const std::vector<Value>& values) {
+    return fill_places(text, [&](std::string_view name) { return find_value(name, values); });
 }
 
 } // namespace rampwright
