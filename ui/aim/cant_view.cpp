@@ -1,7 +1,10 @@
 #include "aim/cant_view.hpp"
 
 #include "aim/aim_pictures.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
+#include "session/follow.hpp"
+#include "text/corner_text.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -12,19 +15,6 @@
 
 namespace rampwright::ui {
 namespace {
-
-QString corner_text(Corner corner) {
-    switch (corner) {
-    case Corner::rear_left:
-        return CantView::tr("rear left");
-    case Corner::rear_right:
-        return CantView::tr("rear right");
-    case Corner::front_left:
-        return CantView::tr("front left");
-    default:
-        return CantView::tr("front right");
-    }
-}
 
 CantPicture::Pair pair_of(const CarPlan& plan, const TrackPlan& track, bool front) {
     const WheelPlan& left = plan.wheels[std::size_t(front ? Corner::front_left : Corner::rear_left)];
@@ -37,10 +27,7 @@ CantPicture::Pair pair_of(const CarPlan& plan, const TrackPlan& track, bool fron
     pair.wood_half = 0.5 * plan.body.block.y();
     pair.track_half = pair.wood_half + left.gap_to_body + 0.5 * left.width;
     pair.axle_height = front ? plan.axles.front_z : plan.axles.rear_z;
-    pair.wood_height = 0;
-    for (const PlanPoint& point : plan.body.profile)
-        pair.wood_height = std::max(pair.wood_height, point.at.y());
-    if (plan.body.profile.empty()) pair.wood_height = plan.body.block.z();
+    pair.wood_height = highest_wood(plan.body);
     if (track.rail) pair.rail = Vec2(track.rail->width, track.rail->height);
     return pair;
 }
@@ -77,8 +64,7 @@ CantView::CantView(Session& session, QWidget* parent)
     auto* pictures = new QHBoxLayout;
     for (const auto& [picture, name] : {std::pair{rear_, tr("Rear")}, {front_, tr("Front")}}) {
         auto* column = new QVBoxLayout;
-        auto* label = new QLabel(name, this);
-        label->setFont(text_font(1.0, true));
+        auto* label = heading_label(name, this);
         column->addWidget(label);
         column->addWidget(picture, 1);
         pictures->addLayout(column);
@@ -88,17 +74,10 @@ CantView::CantView(Session& session, QWidget* parent)
     column->addLayout(pictures, 2);
     column->addWidget(table_, 1);
     column->addWidget(note);
-    connect(&session_, &Session::changed, this, &CantView::refresh);
-    connect(&session_, &Session::car_chosen, this, &CantView::refresh);
-}
-
-void CantView::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    follow_while_seen(*this, session_, [this] { refresh(); });
 }
 
 void CantView::refresh() {
-    if (!isVisible()) return;
     const Project& project = session_.project();
     const UnitSystem units = project.units;
     rear_->set(pair_of(session_.plan(), project.track, false));

@@ -16,9 +16,6 @@ class CantView : public QWidget {
 public:
     explicit CantView(Session& session, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void refresh();
 

@@ -2,6 +2,7 @@
 
 #include "aim/aim_pictures.hpp"
 #include "look/theme.hpp"
+#include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -102,13 +103,7 @@ TuningView::TuningView(Session& session, QWidget* parent)
     connect(turn_, &QLineEdit::returnPressed, this, [this] { add(*turn_, Quantity::angle); });
     connect(remove_, &QPushButton::clicked, this, &TuningView::remove_selected);
     connect(use_, &QPushButton::clicked, this, &TuningView::set_wheel_from_board);
-    connect(&session_, &Session::changed, this, &TuningView::refresh);
-    connect(&session_, &Session::car_chosen, this, &TuningView::refresh);
-}
-
-void TuningView::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    follow_while_seen(*this, session_, [this] { refresh(); });
 }
 
 void TuningView::add(QLineEdit& field, Quantity quantity) {
@@ -151,7 +146,6 @@ void TuningView::set_wheel_from_board() {
 }
 
 void TuningView::refresh() {
-    if (!isVisible()) return;
     const UnitSystem units = session_.project().units;
     const CarPlan& plan = session_.plan();
     const Figures* figures = session_.figures();

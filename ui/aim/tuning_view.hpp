@@ -20,9 +20,6 @@ class TuningView : public QWidget {
 public:
     explicit TuningView(Session& session, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void refresh();
     void add(QLineEdit& field, Quantity quantity);

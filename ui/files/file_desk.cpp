@@ -39,22 +39,18 @@ FileDesk::FileDesk(Session& session, QWidget& window, NoticeBar& notices, bool r
 }
 
 void FileDesk::fill_menu(QMenu& menu) {
-    const auto add = [&](const QString& text, const QKeySequence& keys, auto slot) {
-        QAction* action = menu.addAction(text);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-    };
     // Some desktops leave a few standard keys unset: those are named outright.
-    add(tr("&New"), QKeySequence::New, [this] { start_new(); });
-    add(tr("&Open…"), QKeySequence::Open, [this] { choose_file(); });
+    menu.addAction(tr("&New"), QKeySequence(QKeySequence::New), this, [this] { start_new(); });
+    menu.addAction(tr("&Open…"), QKeySequence(QKeySequence::Open), this, [this] { choose_file(); });
     if (remember_) {
         recent_ = new RecentFiles(*menu.addMenu(tr("Open &Recent")), this);
         connect(recent_, &RecentFiles::chosen, this,
                 [this](const QString& file) { open(file.toStdString()); });
     }
     menu.addSeparator();
-    add(tr("&Save"), QKeySequence::Save, [this] { save(); });
-    add(tr("Save &As…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { save_as(); });
+    menu.addAction(tr("&Save"), QKeySequence(QKeySequence::Save), this, [this] { save(); });
+    menu.addAction(tr("Save &As…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), this,
+                   [this] { save_as(); });
     take_up_file();
 }
 

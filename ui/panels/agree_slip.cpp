@@ -1,11 +1,13 @@
 #include "panels/agree_slip.hpp"
 
 #include "fields/quiet_combo_box.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "panels/house_rule.hpp"
 #include "panels/rule_row.hpp"
 #include "panels/scale_panel.hpp"
 #include "panels/verdict_mark.hpp"
+#include "session/follow.hpp"
 
 #include <rampwright/rules/rule_sets.hpp>
 
@@ -17,13 +19,6 @@
 
 namespace rampwright::ui {
 namespace {
-
-QLabel* make_heading(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setFont(text_font(1.0, true));
-    label->setContentsMargins(0, 8, 0, 0);
-    return label;
-}
 
 QLabel* make_small(QWidget* parent) {
     auto* label = new QLabel(parent);
@@ -63,20 +58,16 @@ AgreeSlip::AgreeSlip(Session& session, QWidget* parent) : QWidget(parent), sessi
     column->addWidget(detail_);
     build_rules(*column);
     build_house(*column);
-    column->addWidget(make_heading(tr("Race scale"), this));
+    column->addWidget(heading_label(tr("Race scale"), this, 8));
     column->addWidget(new ScaleFields(session_, this));
     column->addWidget(new ScaleWords(session_, QStringLiteral("scale.words.agree"), this));
     column->addStretch(1);
-    const auto follow = [this] {
-        if (isVisible()) refresh();
-    };
-    connect(&session_, &Session::changed, this, follow);
-    connect(&session_, &Session::car_chosen, this, follow);
+    follow_while_seen(*this, session_, [this] { refresh(); });
     refresh();
 }
 
 void AgreeSlip::build_sets(QVBoxLayout& column) {
-    auto* label = make_heading(tr("&Rules of the race"), this);
+    auto* label = heading_label(tr("&Rules of the race"), this, 8);
     sets_ = new QuietComboBox(this);
     sets_->setObjectName(QStringLiteral("rules.sets"));
     sets_->setAccessibleName(tr("Rules of the race"));
@@ -99,7 +90,7 @@ void AgreeSlip::build_sets(QVBoxLayout& column) {
 void AgreeSlip::build_rules(QVBoxLayout& column) {
     for (const RuleKind& kind : rule_kinds()) {
         for (const Heading& heading : headings)
-            if (kind.id == heading.first_kind) column.addWidget(make_heading(tr(heading.text), this));
+            if (kind.id == heading.first_kind) column.addWidget(heading_label(tr(heading.text), this, 8));
         auto* row = new RuleRow(session_, kind, this);
         rows_.push_back(row);
         column.addWidget(row);
@@ -107,7 +98,7 @@ void AgreeSlip::build_rules(QVBoxLayout& column) {
 }
 
 void AgreeSlip::build_house(QVBoxLayout& column) {
-    column.addWidget(make_heading(tr("Rules of the house"), this));
+    column.addWidget(heading_label(tr("Rules of the house"), this, 8));
     house_ = new QVBoxLayout;
     house_->setSpacing(2);
     column.addLayout(house_);
@@ -135,11 +126,6 @@ void AgreeSlip::add_house_rule() {
     rules.push_back({{"text", tr("New rule").toStdString()}});
     session_.apply(
         set_value(session_.document(), "/rules/house", rules, tr("Add a rule of the house").toStdString()));
-}
-
-void AgreeSlip::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
 }
 
 void AgreeSlip::show_sets() {

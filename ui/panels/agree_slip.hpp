@@ -25,9 +25,6 @@ class AgreeSlip : public QWidget {
 public:
     explicit AgreeSlip(Session& session, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void build_sets(QVBoxLayout& column);
     void build_rules(QVBoxLayout& column);

@@ -1,6 +1,7 @@
 #include "panels/energy_panel.hpp"
 
 #include "explain/why_button.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
@@ -93,8 +94,7 @@ EnergyPanel::EnergyPanel(Session& session, QWidget* parent) : QFrame(parent), se
     grid->setHorizontalSpacing(10);
     grid->setVerticalSpacing(2);
     grid->setColumnStretch(1, 1);
-    auto* title = new QLabel(tr("Where the energy goes"), this);
-    title->setFont(text_font(1.0, true));
+    auto* title = heading_label(tr("Where the energy goes"), this);
     summary_ = new QLabel(this);
     summary_->setObjectName(QStringLiteral("energy.summary"));
     summary_->setForegroundRole(QPalette::PlaceholderText);

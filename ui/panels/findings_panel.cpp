@@ -1,6 +1,7 @@
 #include "panels/findings_panel.hpp"
 
 #include "drawing/finding_marks.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
@@ -36,8 +37,7 @@ FindingsPanel::FindingsPanel(Session& session, QWidget* parent) : QFrame(parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(14, 8, 6, 6);
     column->setSpacing(3);
-    title_ = new QLabel(this);
-    title_->setFont(text_font(1.0, true));
+    title_ = heading_label({}, this);
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("findings.list"));
     list_->setAccessibleName(tr("Findings"));

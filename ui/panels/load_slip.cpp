@@ -3,6 +3,7 @@
 #include "drawing/car_canvas.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "panels/scale_panel.hpp"
 #include "panels/shelf_list.hpp"
@@ -122,8 +123,7 @@ QWidget* LoadSlip::make_shelf() {
     auto* shelf = new QWidget(this);
     auto* column = new QVBoxLayout(shelf);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* title = new QLabel(tr("From the &shelf"), shelf);
-    title->setFont(text_font(1.0, true));
+    auto* title = heading_label(tr("From the &shelf"), shelf);
     shelf_ = new ShelfList(session_, shelf);
     shelf_->setMinimumHeight(150);
     title->setBuddy(shelf_);

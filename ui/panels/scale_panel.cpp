@@ -1,8 +1,10 @@
 #include "panels/scale_panel.hpp"
 
 #include "fields/quiet_combo_box.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "panels/value_slip.hpp"
+#include "session/follow.hpp"
 
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/rules/scale_words.hpp>
@@ -68,24 +70,14 @@ ScaleWords::ScaleWords(Session& session, const QString& name, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(3);
-    auto* title = new QLabel(tr("On the scales"), this);
-    title->setFont(text_font(1.0, true));
+    auto* title = heading_label(tr("On the scales"), this);
     column->addWidget(title);
     words_->setObjectName(name);
     words_->setWordWrap(true);
     words_->setFont(text_font(0.92));
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     column->addWidget(words_);
-    const auto follow = [this] {
-        if (isVisible()) refresh();
-    };
-    connect(&session_, &Session::changed, this, follow);
-    connect(&session_, &Session::car_chosen, this, follow);
-    refresh();
-}
-
-void ScaleWords::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
+    follow_while_seen(*this, session_, [this] { refresh(); });
     refresh();
 }
 

@@ -31,9 +31,6 @@ public:
     /// @param name the object name of the words.
     ScaleWords(Session& session, const QString& name, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void refresh();
 

@@ -1,6 +1,7 @@
 #include "panels/shape_slip.hpp"
 
 #include "drawing/car_canvas.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "panels/shape_picker.hpp"
 #include "panels/tool_panel.hpp"
@@ -16,8 +17,7 @@ ShapeSlip::ShapeSlip(Session& session, CarCanvas& canvas, QWidget* parent) : QWi
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     const auto add = [&](const QString& title, QWidget* part) {
-        auto* label = new QLabel(title, this);
-        label->setFont(text_font(1.0, true));
+        auto* label = heading_label(title, this);
         column->addWidget(label);
         column->addWidget(part);
         column->addSpacing(8);

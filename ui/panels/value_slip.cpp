@@ -1,6 +1,7 @@
 #include "panels/value_slip.hpp"
 
 #include "fields/value_editor.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 
 #include <QCoreApplication>
@@ -22,8 +23,7 @@ ValueSlip::ValueSlip(Session& session, std::span<const FieldGroup> groups, QWidg
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     for (const FieldGroup& group : groups) {
-        auto* title = new QLabel(translated(group.title), this);
-        title->setFont(text_font(1.0, true));
+        auto* title = heading_label(translated(group.title), this);
         column->addWidget(title);
         auto* form = new QFormLayout;
         form->setContentsMargins(0, 0, 0, 10);

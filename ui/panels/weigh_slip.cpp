@@ -1,10 +1,12 @@
 #include "panels/weigh_slip.hpp"
 
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "panels/reading_list.hpp"
 #include "panels/rule_row.hpp"
 #include "panels/scale_panel.hpp"
 #include "panels/value_slip.hpp"
+#include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <QGridLayout>
@@ -12,17 +14,6 @@
 #include <QVBoxLayout>
 
 namespace rampwright::ui {
-namespace {
-
-QLabel* make_title(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setFont(text_font(1.0, true));
-    label->setContentsMargins(0, 6, 0, 0);
-    return label;
-}
-
-} // namespace
-
 WeighSlip::WeighSlip(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
@@ -33,9 +24,9 @@ WeighSlip::WeighSlip(Session& session, QWidget* parent)
     column->setContentsMargins(0, 0, 6, 0);
     column->setSpacing(4);
     // What to do comes first: it must be in sight while readings are typed.
-    column->addWidget(make_title(tr("What to trim"), this));
+    column->addWidget(heading_label(tr("What to trim"), this, 6));
     column->addWidget(advice_);
-    column->addWidget(make_title(tr("Weigh the finished car"), this));
+    column->addWidget(heading_label(tr("Weigh the finished car"), this, 6));
     column->addWidget(new ReadingList(
         session_, &Readings::whole, tr("Whole car"),
         tr("1. Whole car: the empty scale shows zero. Put the car on, read, take it off; three times."),
@@ -50,7 +41,7 @@ WeighSlip::WeighSlip(Session& session, QWidget* parent)
                                          "up to the whole."),
                                       this));
     column->addWidget(new ValueSlip(session_, measured_fields(), this));
-    column->addWidget(make_title(tr("Plan and car"), this));
+    column->addWidget(heading_label(tr("Plan and car"), this, 6));
     column->addWidget(table_);
     new QGridLayout(table_);
     table_->layout()->setContentsMargins(0, 0, 0, 0);
@@ -72,16 +63,7 @@ WeighSlip::WeighSlip(Session& session, QWidget* parent)
     decides->setForegroundRole(QPalette::PlaceholderText);
     column->addWidget(decides);
     column->addStretch(1);
-    const auto follow = [this] {
-        if (isVisible()) refresh();
-    };
-    connect(&session_, &Session::changed, this, follow);
-    connect(&session_, &Session::car_chosen, this, follow);
-    refresh();
-}
-
-void WeighSlip::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
+    follow_while_seen(*this, session_, [this] { refresh(); });
     refresh();
 }
 

@@ -16,9 +16,6 @@ class WeighSlip : public QWidget {
 public:
     explicit WeighSlip(Session& session, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void refresh();
     void show_comparison(const Built* built);

@@ -1,6 +1,7 @@
 #include "paper/paper_slip.hpp"
 
 #include "fields/quiet_combo_box.hpp"
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "paper/paper_desk.hpp"
 #include "paper/paper_view.hpp"
@@ -43,8 +44,7 @@ PaperSlip::PaperSlip(PaperDesk& desk, PaperView& view, QWidget* parent)
 }
 
 QWidget* PaperSlip::titled(const QString& title) {
-    auto* label = new QLabel(title, this);
-    label->setFont(text_font(1.0, true));
+    auto* label = heading_label(title, this);
     layout()->addWidget(label);
     auto* part = new QWidget(this);
     layout()->addWidget(part);

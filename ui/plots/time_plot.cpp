@@ -52,6 +52,7 @@ TimePlot::TimePlot(const QString& object_name, const QString& across, QWidget* p
     }
     chart()->setMargins({4, 4, 8, 4});
     chart()->legend()->setAlignment(Qt::AlignTop);
+    chart()->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
     dress();
 }
 

@@ -1,6 +1,7 @@
 #include "roll/wheel_bench_view.hpp"
 
 #include "look/theme.hpp"
+#include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/bench/axle_groups.hpp>
@@ -28,21 +29,6 @@ constexpr std::array<Quantity, 5> column_quantity{Quantity::mass, Quantity::leng
 
 QString entry_text(const std::optional<double>& value, Quantity quantity, UnitSystem units) {
     return value ? QString::fromStdString(format_entry(*value, quantity, units)) : QString();
-}
-
-std::optional<double>& slot_of(BenchWheel& wheel, WheelColumn column) {
-    switch (column) {
-    case WheelColumn::mass:
-        return wheel.mass;
-    case WheelColumn::diameter:
-        return wheel.diameter;
-    case WheelColumn::runout:
-        return wheel.runout;
-    case WheelColumn::bore:
-        return wheel.bore;
-    default:
-        return wheel.spin_time;
-    }
 }
 
 /// Sorts by what a cell holds, not by how it is spelled.
@@ -132,17 +118,11 @@ WheelBenchView::WheelBenchView(Session& session, QWidget* parent)
     connect(remove_, &QPushButton::clicked, this, &WheelBenchView::remove_wheel);
     connect(fit_, &QPushButton::clicked, this, &WheelBenchView::fit_choice);
     connect(wheels_, &QTableWidget::cellChanged, this, &WheelBenchView::edit_cell);
-    connect(&session_, &Session::changed, this, &WheelBenchView::refresh);
-    connect(&session_, &Session::car_chosen, this, &WheelBenchView::refresh);
-}
-
-void WheelBenchView::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    refresh();
+    follow_while_seen(*this, session_, [this] { refresh(); });
 }
 
 void WheelBenchView::refresh() {
-    if (!isVisible() || session_.in_gesture()) return;
+    if (session_.in_gesture()) return;
     show_wheels();
     show_axles();
     show_choice();
@@ -286,7 +266,7 @@ void WheelBenchView::edit_cell(int row, int column) {
             wheels[place].mould = text;
         } else {
             const auto which = static_cast<std::size_t>(column - first_value);
-            auto& slot = slot_of(wheels[place], all_wheel_columns.at(which));
+            auto& slot = value_of(wheels[place], all_wheel_columns.at(which));
             slot = text.empty()
                        ? std::nullopt
                        : std::optional(parse_entry(text, column_quantity[which], session_.project().units));

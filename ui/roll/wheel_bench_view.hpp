@@ -17,9 +17,6 @@ class WheelBenchView : public QWidget {
 public:
     explicit WheelBenchView(Session& session, QWidget* parent = nullptr);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void refresh();
     void show_wheels();

@@ -1,6 +1,7 @@
 #include "run/curve_view.hpp"
 
 #include "look/theme.hpp"
+#include "text/corner_text.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/units/format.hpp>
@@ -128,14 +129,12 @@ std::vector<CurveView::Strip> CurveView::strips() const {
          {{tr("speed"), [k = per_speed](const CurvePoint& p) { return std::optional(k * p.speed); }, 0}},
          0.9});
     Strip loads{tr("Load under the wheels"), mass_unit, units == UnitSystem::metric ? 1 : 2, {}, 1.1};
-    const std::array<QString, 4> names{tr("rear left"), tr("rear right"), tr("front left"),
-                                       tr("front right")};
     std::size_t colour = 0;
     for (const Corner corner :
          {Corner::front_left, Corner::front_right, Corner::rear_left, Corner::rear_right}) {
         const std::size_t n = static_cast<std::size_t>(corner);
         if (!curves_->points.front().wheel_load[n]) continue;
-        loads.lines.push_back({names[n],
+        loads.lines.push_back({corner_text(corner),
                                [n, k = per_newton](const CurvePoint& p) -> std::optional<double> {
                                    if (!p.wheel_load[n]) return std::nullopt;
                                    return k * *p.wheel_load[n];

@@ -1,6 +1,7 @@
 #include "run/lane_view.hpp"
 
 #include "look/theme.hpp"
+#include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/units/format.hpp>
@@ -21,7 +22,7 @@ LaneView::LaneView(Session& session, QWidget* parent) : QWidget(parent), session
     setWhatsThis(
         tr("The lane in section. Click a piece to choose it; the arrow keys go to the next. Drag the "
            "start or finish line."));
-    connect(&session_, &Session::changed, this, &LaneView::refresh);
+    follow_while_seen(*this, session_, [this] { refresh(); });
     refresh();
 }
 

@@ -1,5 +1,6 @@
 #include "run/piece_table.hpp"
 
+#include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/units/entry.hpp>
@@ -43,7 +44,7 @@ PieceTable::PieceTable(Session& session, QWidget* parent)
     setSelectionMode(QAbstractItemView::SingleSelection);
     setTabKeyNavigation(false);
     connect(this, &QTableWidget::cellChanged, this, &PieceTable::commit);
-    connect(&session_, &Session::changed, this, &PieceTable::refresh);
+    follow_while_seen(*this, session_, [this] { refresh(); });
     refresh();
 }
 

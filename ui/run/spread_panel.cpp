@@ -1,5 +1,6 @@
 #include "run/spread_panel.hpp"
 
+#include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "run/bell_plot.hpp"
 #include "run/draws_bar.hpp"
@@ -78,8 +79,7 @@ SpreadPanel::SpreadPanel(Session& session, QWidget* parent)
     interval_->setWordWrap(true);
     bells_ = new BellPlot(results_);
     bells_->setObjectName(QStringLiteral("spread.bells"));
-    auto* title = new QLabel(tr("What it is unsure of"), results_);
-    title->setFont(text_font(1.0, true));
+    auto* title = heading_label(tr("What it is unsure of"), results_);
     auto* why =
         new QLabel(tr("The part of the spread that would go if this one value were known. Measure the "
                       "top of the list first."),

@@ -2,6 +2,7 @@
 #include "sheet/fitting.hpp"
 #include "sheet/job.hpp"
 #include "sheet/table.hpp"
+#include "text/corner_text.hpp"
 
 #include <rampwright/core/constants.hpp>
 #include <rampwright/results/table.hpp>
@@ -109,7 +110,7 @@ void put_wheel_table(Flow& flow, const Job& job) {
             wheel.toe == 0 ? Words::tr("straight")
                            : Words::tr("%1 %2").arg(Words::angle(std::abs(wheel.toe)), drift_side(wheel.toe));
         table.rows.push_back(
-            {Cell(corner_word(wheel.corner), true), words.bare_length(2 * wheel.radius),
+            {Cell(corner_text(wheel.corner), true), words.bare_length(2 * wheel.radius),
              words.bare_length(2 * wheel.bore_radius), Words::grams(wheel.mass, false),
              words.bare_length(plan.gap_to_body), Words::angle(wheel.cant), steer,
              wheel.touches ? Words::tr("rolls") : Words::tr("raised %1").arg(words.length(wheel.raised)),

@@ -51,18 +51,4 @@ QString Words::value(double si, Quantity quantity) const {
     return from_utf8(format(si, quantity, units));
 }
 
-QString corner_word(Corner corner) {
-    switch (corner) {
-    case Corner::rear_left:
-        return Words::tr("rear left");
-    case Corner::rear_right:
-        return Words::tr("rear right");
-    case Corner::front_left:
-        return Words::tr("front left");
-    case Corner::front_right:
-        break;
-    }
-    return Words::tr("front right");
-}
-
 } // namespace rampwright::ui::paper

@@ -29,6 +29,5 @@ public:
 };
 
 QString from_utf8(std::string_view text);
-QString corner_word(Corner corner);
 
 } // namespace rampwright::ui::paper

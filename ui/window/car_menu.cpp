@@ -45,26 +45,20 @@ void MainWindow::rename_car_on_sheet() {
 
 void MainWindow::build_car_menu() {
     QMenu* menu = menuBar()->addMenu(tr("&Car"));
-    const auto add = [&](const QString& text, const QKeySequence& keys, auto slot) {
-        QAction* action = menu->addAction(text);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-        return action;
-    };
-    add(tr("&Duplicate to Try Something"), QKeySequence(Qt::CTRL | Qt::Key_D), [this] {
+    menu->addAction(tr("&Duplicate to Try Something"), QKeySequence(Qt::CTRL | Qt::Key_D), this, [this] {
         const std::string name = free_name(session_.project(), session_.plan().name);
         if (attempt([&] { return duplicate_car(session_.document(), session_.car(), name); }))
             for (std::size_t i = 0; i < session_.project().cars.size(); ++i)
                 if (session_.project().cars[i].name == name) session_.choose_car(i);
     });
-    add(tr("Re&name…"), QKeySequence(Qt::Key_F2), [this] { rename_car_on_sheet(); });
-    QAction* remove = add(tr("&Remove from the Project"), {}, [this] {
+    menu->addAction(tr("Re&name…"), QKeySequence(Qt::Key_F2), this, [this] { rename_car_on_sheet(); });
+    QAction* remove = menu->addAction(tr("&Remove from the Project"), this, [this] {
         attempt([&] { return remove_car(session_.document(), session_.car()); });
     });
     menu->addSeparator();
-    add(tr("Ne&xt Car"), QKeySequence(Qt::CTRL | Qt::Key_PageDown),
-        [this] { session_.choose_car((session_.car() + 1) % session_.project().cars.size()); });
-    add(tr("&Previous Car"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), [this] {
+    menu->addAction(tr("Ne&xt Car"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), this,
+                    [this] { session_.choose_car((session_.car() + 1) % session_.project().cars.size()); });
+    menu->addAction(tr("&Previous Car"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), this, [this] {
         const std::size_t count = session_.project().cars.size();
         session_.choose_car((session_.car() + count - 1) % count);
     });

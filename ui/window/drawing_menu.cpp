@@ -17,21 +17,16 @@ void MainWindow::add_drawing_actions(QMenu* menu) {
             canvas_->setFocus();
         };
     };
-    const auto add = [&](const QString& text, const QKeySequence& keys, auto slot) {
-        QAction* action = menu->addAction(text);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-        return action;
-    };
-    add(tr("Draw a &Pocket"), QKeySequence(Qt::CTRL | Qt::Key_K), draw(Tool::pocket));
-    add(tr("Draw a &Bore"), QKeySequence(Qt::CTRL | Qt::Key_B), draw(Tool::bore));
+    menu->addAction(tr("Draw a &Pocket"), QKeySequence(Qt::CTRL | Qt::Key_K), this, draw(Tool::pocket));
+    menu->addAction(tr("Draw a &Bore"), QKeySequence(Qt::CTRL | Qt::Key_B), this, draw(Tool::bore));
     menu->addSeparator();
     // Their keys (Insert, S, Delete) belong to the drawing: a field must be able to take them.
     const std::array<QAction*, 4> on_selection{
-        add(tr("&Add a Point After the Chosen One"), {}, [this] { canvas_->add_point_after_selected(); }),
-        add(tr("Corner or &Smooth"), {}, [this] { canvas_->toggle_smooth(); }),
-        add(tr("D&uplicate What Is Chosen"), {}, [this] { canvas_->duplicate_selected(); }),
-        add(tr("Re&move What Is Chosen"), {}, [this] { canvas_->remove_selected(); })};
+        menu->addAction(tr("&Add a Point After the Chosen One"), this,
+                        [this] { canvas_->add_point_after_selected(); }),
+        menu->addAction(tr("Corner or &Smooth"), this, [this] { canvas_->toggle_smooth(); }),
+        menu->addAction(tr("D&uplicate What Is Chosen"), this, [this] { canvas_->duplicate_selected(); }),
+        menu->addAction(tr("Re&move What Is Chosen"), this, [this] { canvas_->remove_selected(); })};
     const auto allow = [on_selection](const std::optional<Target>& target) {
         const bool point =
             target && (target->kind == TargetKind::profile_point || target->kind == TargetKind::plan_point);

@@ -16,19 +16,17 @@ namespace rampwright::ui {
 
 void MainWindow::build_help_menu() {
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    const auto add = [&](const QString& text, const QKeySequence& keys, auto slot) {
-        QAction* action = help->addAction(text);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-    };
-    add(tr("&User Guide"), QKeySequence(Qt::Key_F1),
-        [] { HelpWindow::show_page(QStringLiteral("user-guide")); });
-    add(tr("&The Model and Its Sources"), {}, [] { HelpWindow::show_page(QStringLiteral("model")); });
-    add(tr("&Keyboard Shortcuts"), QKeySequence(Qt::CTRL | Qt::Key_F1), [this] { show_shortcuts(*this); });
-    add(tr("What Is T&his?"), QKeySequence(Qt::SHIFT | Qt::Key_F1), [] { QWhatsThis::enterWhatsThisMode(); });
+    help->addAction(tr("&User Guide"), QKeySequence(Qt::Key_F1), this,
+                    [] { HelpWindow::show_page(QStringLiteral("user-guide")); });
+    help->addAction(tr("&The Model and Its Sources"), this,
+                    [] { HelpWindow::show_page(QStringLiteral("model")); });
+    help->addAction(tr("&Keyboard Shortcuts"), QKeySequence(Qt::CTRL | Qt::Key_F1), this,
+                    [this] { show_shortcuts(*this); });
+    help->addAction(tr("What Is T&his?"), QKeySequence(Qt::SHIFT | Qt::Key_F1), this,
+                    [] { QWhatsThis::enterWhatsThisMode(); });
     help->addSeparator();
-    add(tr("&Welcome"), {}, [this] { welcome(0); });
-    add(tr("&About Rampwright"), {}, [this] {
+    help->addAction(tr("&Welcome"), this, [this] { welcome(0); });
+    help->addAction(tr("&About Rampwright"), this, [this] {
         QMessageBox::about(
             this, tr("About Rampwright"),
             tr("<b>Rampwright %1</b><p>Build planning for unpowered gravity racers.<p>Free software under "

@@ -170,21 +170,15 @@ void MainWindow::build_middle() {
 }
 
 void MainWindow::build_menus() {
-    const auto add = [this](QMenu* menu, const QString& text, const QKeySequence& keys, auto slot) {
-        auto* action = menu->addAction(text);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-        return action;
-    };
     QMenu* file = menuBar()->addMenu(tr("&File"));
     files_->fill_menu(*file);
     file->addSeparator();
-    add(file, tr("Export &Templates…"), QKeySequence(Qt::CTRL | Qt::Key_E), [this] {
+    file->addAction(tr("Export &Templates…"), QKeySequence(Qt::CTRL | Qt::Key_E), this, [this] {
         const QString said = export_templates(*this, session_);
         if (!said.isEmpty()) statusBar()->showMessage(said, said_ms);
     });
     file->addSeparator();
-    add(file, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
+    file->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, [this] { close(); });
 
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
     QAction* undo = session_.history().createUndoAction(this, tr("&Undo"));
@@ -196,19 +190,21 @@ void MainWindow::build_menus() {
     edit->addSeparator();
     add_drawing_actions(edit);
     edit->addSeparator();
-    add(edit, tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C),
-        [this] { copy_figures(); });
+    edit->addAction(tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
+                    [this] { copy_figures(); });
 
     build_car_menu();
     QMenu* view = menuBar()->addMenu(tr("&View"));
     const auto zoom = [this](double factor) { canvas_->zoom_by(factor, QRectF(canvas_->rect()).center()); };
-    add(view, tr("Zoom &In"), QKeySequence::ZoomIn, [zoom] { zoom(1.25); });
-    add(view, tr("Zoom &Out"), QKeySequence::ZoomOut, [zoom] { zoom(0.8); });
-    add(view, tr("Zoom to &Fit"), QKeySequence(Qt::CTRL | Qt::Key_0), [this] { canvas_->zoom_to_fit(); });
-    add(view, tr("The &Whole Car…"), QKeySequence(Qt::CTRL | Qt::Key_T), [this] { corner_->enlarge(); });
+    view->addAction(tr("Zoom &In"), QKeySequence(QKeySequence::ZoomIn), this, [zoom] { zoom(1.25); });
+    view->addAction(tr("Zoom &Out"), QKeySequence(QKeySequence::ZoomOut), this, [zoom] { zoom(0.8); });
+    view->addAction(tr("Zoom to &Fit"), QKeySequence(Qt::CTRL | Qt::Key_0), this,
+                    [this] { canvas_->zoom_to_fit(); });
+    view->addAction(tr("The &Whole Car…"), QKeySequence(Qt::CTRL | Qt::Key_T), this,
+                    [this] { corner_->enlarge(); });
     view->addSeparator();
     const auto fold = [&](const QString& text, Qt::Key key, QWidget* what) {
-        QAction* action = add(view, text, QKeySequence(key), [this, what](bool on) {
+        QAction* action = view->addAction(text, QKeySequence(key), this, [this, what](bool on) {
             what->setVisible(on);
             if (what == drawer_) drawer_wanted_ = on;
         });
@@ -218,15 +214,15 @@ void MainWindow::build_menus() {
     };
     QMenu* steps = view->addMenu(tr("S&tep"));
     for (std::size_t i = 0; i < pages_.size(); ++i)
-        add(steps, pages_[i].name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))),
-            [this, step = pages_[i].step] { show_step(step); });
+        steps->addAction(pages_[i].name, QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))),
+                         this, [this, step = pages_[i].step] { show_step(step); });
     fold(tr("&Slip of the Step"), Qt::Key_F8, slip_);
     fold(tr("&Energy and Findings"), Qt::Key_F9, drawer_);
     view->addSeparator();
     auto* units = new QActionGroup(this);
     for (const auto& [text, system] : {std::pair{tr("&Millimetres and Grams"), UnitSystem::metric},
                                        {tr("Inches and O&unces"), UnitSystem::inch_ounce}}) {
-        QAction* action = add(view, text, {}, [this, s = system] {
+        QAction* action = view->addAction(text, this, [this, s = system] {
             attempt([&] { return rampwright::set_units(session_.document(), s); });
         });
         action->setCheckable(true);
@@ -239,7 +235,7 @@ void MainWindow::build_menus() {
     auto* looks = new QActionGroup(this);
     for (const auto& [text, appearance] :
          {std::pair{tr("&Light"), Appearance::light}, {tr("&Dark"), Appearance::dark}}) {
-        QAction* action = add(view, text, {}, [this, a = appearance] { set_appearance(a); });
+        QAction* action = view->addAction(text, this, [this, a = appearance] { set_appearance(a); });
         action->setCheckable(true);
         action->setChecked(theme().appearance == appearance);
         looks->addAction(action);
