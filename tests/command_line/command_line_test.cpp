@@ -1,5 +1,6 @@
 #include "support/demo.hpp"
 #include "support/program.hpp"
+#include "support/wrong_call.hpp"
 
 #include <rampwright/core/version.hpp>
 #include <rampwright/results/figures.hpp>
@@ -57,14 +58,8 @@ TEST_CASE("wrong calls exit with 2 and print nothing on standard output") {
         {"versus", demo_path(), "--car", "x"},
         {"fly", demo_path(), "x"},
     };
-    for (const auto& call : calls) {
-        const Ran ran = run_program(call);
-        CAPTURE(call.back(), ran.err);
-        CHECK(ran.exit == 2);
-        CHECK(ran.out.empty());
-        CHECK(ran.err.starts_with("rampwright: "));
-        CHECK(ran.err.find("; ") != std::string::npos);
-    }
+    for (const auto& call : calls)
+        check_wrong_call(call);
 }
 
 TEST_CASE("bad files: message, exit status, file untouched") {
@@ -87,10 +82,13 @@ TEST_CASE("bad files: message, exit status, file untouched") {
         {"empty", "", 4, "line 1"},
         {"not ours", "{\"format\": \"recipe\"}", 4, "/format"},
         {"newer", with("\"version\": 1", "\"version\": 2"), 4, "/version"},
-        {"wrong type", with("\"start_line_mm\":", "\"start_line_mm\": \"zero\", \"was\":"), 4, "/track/start_line_mm"},
+        {"wrong type", with("\"start_line_mm\":", "\"start_line_mm\": \"zero\", \"was\":"), 4,
+         "/track/start_line_mm"},
         {"nan", with("\"start_line_mm\":", "\"start_line_mm\": NaN, \"was\":"), 4, "line "},
-        {"out of range", with("\"first_slope_deg\":", "\"first_slope_deg\": -400, \"was\":"), 4, "/track/first_slope_deg"},
-        {"uphill", with("\"first_slope_deg\":", "\"first_slope_deg\": 25, \"was\":"), 4, "/track/first_slope_deg"},
+        {"out of range", with("\"first_slope_deg\":", "\"first_slope_deg\": -400, \"was\":"), 4,
+         "/track/first_slope_deg"},
+        {"uphill", with("\"first_slope_deg\":", "\"first_slope_deg\": 25, \"was\":"), 4,
+         "/track/first_slope_deg"},
     };
     for (const Case& c : cases) {
         const fs::path file = folder / "p.ramp.json";
@@ -116,8 +114,9 @@ TEST_CASE("bad files: message, exit status, file untouched") {
 
 TEST_CASE("versus says the same at every call") {
     const Project project = demo_project();
-    const std::vector<std::string> call = {"versus", demo_path(), "--car", project.cars[2].name, "--car",
-                                           project.cars[0].name, "--draws", "500", "--seed", "5", "--json"};
+    const std::vector<std::string> call = {
+        "versus", demo_path(), "--car", project.cars[2].name, "--car", project.cars[0].name, "--draws", "500",
+        "--seed", "5",         "--json"};
     const Ran first = run_program(call), second = run_program(call);
     CHECK(first.exit == 0);
     CHECK(first.out == second.out);

@@ -2,6 +2,7 @@
 #include "sheet/pdf_tools.hpp"
 #include "sheet/words.hpp"
 #include "support/demo.hpp"
+#include "text/corner_text.hpp"
 
 #include <rampwright/car/car_model.hpp>
 #include <rampwright/results/table.hpp>
@@ -80,7 +81,7 @@ void check_numbers(const Project& project, std::size_t n, Paper paper) {
     CHECK(sum == Approx(total(model).mass).epsilon(1e-12));
     // Wheels: cant, and the drift board's target by plane geometry.
     for (const Wheel& wheel : model.wheels)
-        CHECK(on_one_line(text, {utf8(ui::paper::corner_word(wheel.corner)),
+        CHECK(on_one_line(text, {utf8(ui::corner_text(wheel.corner)),
                                  utf8(words.bare_length(2 * wheel.radius)), utf8(Words::angle(wheel.cant))}));
     REQUIRE(figures.steer.best_toe);
     const double over = plan.steer.over.value_or(1.2);

@@ -2,6 +2,7 @@
 #include "sheet/pdf_tools.hpp"
 #include "support/demo.hpp"
 #include "support/program.hpp"
+#include "support/wrong_call.hpp"
 
 #include <rampwright/core/problem.hpp>
 
@@ -143,14 +144,8 @@ TEST_CASE("wrong calls and places that cannot be written are told, and leave not
         {"sheet", demo_path(), "--car", "Swift", "--out", out, "--bar", "soon"},
         {"sheet", demo_path(), "--car", "Swift", "--out", out, "--page", "0"},
     };
-    for (const auto& call : wrong) {
-        const Ran ran = run_program(call);
-        CAPTURE(call.back(), ran.err);
-        CHECK(ran.exit == 2);
-        CHECK(ran.out.empty());
-        CHECK(ran.err.starts_with("rampwright: "));
-        CHECK(ran.err.find("; ") != std::string::npos);
-    }
+    for (const auto& call : wrong)
+        check_wrong_call(call);
     CHECK(run_program({"sheet", demo_path(), "--car", "Dodo", "--out", out}).exit == 1);
     CHECK(run_program({"sheet", in(folder, "none.ramp.json"), "--car", "Swift", "--out", out}).exit == 1);
     std::ofstream(in(folder, "bad.ramp.json")) << "{";

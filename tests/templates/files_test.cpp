@@ -1,5 +1,6 @@
 #include "car/car_fixture.hpp"
 #include "support/demo.hpp"
+#include "support/folder.hpp"
 #include "support/program.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -13,25 +14,11 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
-#include <unistd.h>
 
 using namespace rampwright;
 namespace fs = std::filesystem;
 
 namespace {
-
-/// A folder of the test's own, gone after it.
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("rampwright-templates-" + std::to_string(::getpid()));
-    Folder() { fs::create_directories(path); }
-    ~Folder() { fs::remove_all(path); }
-    std::string operator/(const std::string& name) const { return (path / name).string(); }
-};
-
-std::string read_file(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
-}
 
 double number_of(std::string_view text) {
     double value = 0;
@@ -44,7 +31,7 @@ double number_of(std::string_view text) {
 /// What a program prints, without a shell's words in its arguments.
 std::string printed(const std::string& command, const std::string& to) {
     REQUIRE(std::system((command + " > " + to + " 2>&1").c_str()) == 0);
-    return read_file(to);
+    return test::bytes_of(to);
 }
 
 double after(const std::string& text, const std::string& label) {
@@ -87,7 +74,7 @@ std::vector<std::vector<std::string>> read_csv(const std::string& text) {
 
 // admesh is an independent reader and checker of STL (Debian package of that name).
 TEST_CASE("an independent checker finds nothing to repair in a car's solid", "[templates]") {
-    const Folder folder;
+    const test::TestFolder folder;
     const Project project = demo_project();
     for (const CarPlan& car : project.cars) {
         INFO(car.name);
@@ -111,7 +98,7 @@ TEST_CASE("an independent checker finds nothing to repair in a car's solid", "[t
 }
 
 TEST_CASE("a DXF read back by another program has the car's measures", "[templates]") {
-    const Folder folder;
+    const test::TestFolder folder;
     const std::string file = folder / "bittern.dxf", script = folder / "read.py";
     REQUIRE(run_program({"outline", demo_path(), "--car", "Bittern", "--out", file}).exit == 0);
     std::ofstream(script) << R"(import sys, ezdxf
@@ -190,7 +177,7 @@ TEST_CASE("the weight schedule adds up to the car", "[templates]") {
 }
 
 TEST_CASE("a wrong call of outline says what is wrong and writes nothing", "[templates]") {
-    const Folder folder;
+    const test::TestFolder folder;
     const auto refused = [&](std::vector<std::string> words, int exit, const std::string& says) {
         words.insert(words.begin(), "outline");
         const Ran ran = run_program(words);
@@ -199,7 +186,7 @@ TEST_CASE("a wrong call of outline says what is wrong and writes nothing", "[tem
         CHECK(ran.out.empty());
         CHECK(ran.err.find(says) != std::string::npos);
         CHECK(ran.err.starts_with("rampwright: "));
-        CHECK(fs::is_empty(folder.path));
+        CHECK(fs::is_empty(folder.path()));
     };
     refused({demo_path(), "--car", "Bittern", "--out", folder / "a.png"}, 2, ".svg, .dxf, .stl or .csv");
     refused({demo_path(), "--car", "Bittern", "--out", folder / "svg"}, 2, ".svg, .dxf, .stl or .csv");
@@ -211,10 +198,10 @@ TEST_CASE("a wrong call of outline says what is wrong and writes nothing", "[tem
 }
 
 TEST_CASE("an old file is replaced whole", "[templates]") {
-    const Folder folder;
+    const test::TestFolder folder;
     const std::string file = folder / "a.CSV";
     std::ofstream(file) << std::string(100000, 'x');
     REQUIRE(run_program({"outline", demo_path(), "--car", "bittern", "--out", file}).exit == 0);
-    CHECK(read_file(file) == weight_schedule(build_car(demo_project(), 0)));
-    CHECK(std::distance(fs::directory_iterator(folder.path), {}) == 1);
+    CHECK(test::bytes_of(file) == weight_schedule(build_car(demo_project(), 0)));
+    CHECK(std::distance(fs::directory_iterator(folder.path()), {}) == 1);
 }

@@ -55,3 +55,29 @@ TEST_CASE("An SVG of the templates read back has the car's measures in millimetr
                   "mm\"") != std::string::npos);
     }
 }
+
+TEST_CASE("Templates are exported from the file menu", "[export]") {
+    // The dialog starts in the project's folder, so that a bare name does.
+    QTemporaryDir folder;
+    const QString project = folder.filePath(QStringLiteral("race.ramp.json"));
+    REQUIRE(QFile::copy(QString::fromStdString(demo_path), project));
+    Workbench bench(project.toStdString());
+    for (const QString& suffix : {QStringLiteral("svg"), QStringLiteral("stl")}) {
+        bench.window->activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(bench.window.get()));
+        const QString name = QStringLiteral("Bittern.") + suffix;
+        with_dialog([&] { QTest::keyClick(bench.window.get(), Qt::Key_E, Qt::ControlModifier); },
+                    [&](QDialog& dialog) {
+                        auto* entry = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+                        REQUIRE(entry);
+                        entry->selectAll();
+                        QTest::keyClicks(entry, name);
+                        QTest::keyClick(entry, Qt::Key_Return);
+                    });
+        QFile written(folder.filePath(name));
+        REQUIRE(written.open(QIODevice::ReadOnly));
+        CHECK(written.readAll().toStdString() ==
+              template_file(bench.session.project(), bench.session.car(), "." + suffix.toStdString()));
+        CHECK(bench.window->statusBar()->currentMessage().contains(name));
+    }
+}

@@ -154,7 +154,8 @@ TEST_CASE("Every standard shortcut is bound once", "[habits]") {
         INFO(keys.toStdString());
         CHECK(count == 1);
     }
-    for (const char* usual : {"Ctrl+N", "Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Q", "F1"}) {
+    for (const char* usual :
+         {"Ctrl+N", "Ctrl+O", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+Z", "Ctrl+Shift+Z", "Ctrl+Q", "F1"}) {
         INFO(usual);
         CHECK(bound.count(QLatin1String(usual)) == 1);
     }

@@ -1,7 +1,7 @@
-#include "shaded/car_picture.hpp"
-#include "shaded/picture_corner.hpp"
 #include "drawing/paint_context.hpp"
 #include "look/theme.hpp"
+#include "shaded/car_picture.hpp"
+#include "shaded/picture_corner.hpp"
 #include "support/bench.hpp"
 
 #include <QAccessible>
