@@ -7,6 +7,7 @@
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/first_order.hpp>
+#include <rampwright/study/spread.hpp>
 #include <rampwright/study/steps.hpp>
 
 #include <algorithm>
@@ -16,11 +17,9 @@ namespace rampwright {
 
 namespace {
 
-/// Two-sided 95 % of a normal distribution.
-constexpr double normal_95 = 1.959963984540054;
-
 void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& result,
-               const FirstOrder& spread) {
+               const HeatSpread& heat_spread) {
+    const FirstOrder& spread = heat_spread.first_order;
     HeatFigures& heat = figures.heat;
     heat.finished = result.finished;
     heat.finish_speed = result.finish_speed;
@@ -29,7 +28,7 @@ void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& re
     if (result.finished) {
         heat.time = result.time + heat_case.track.clock_offset.value;
         heat.sigma = spread.sigma;
-        heat.interval95 = {*heat.time - normal_95 * spread.sigma, *heat.time + normal_95 * spread.sigma};
+        heat.interval95 = heat_spread.interval95;
     }
     figures.budget = result.budget;
     figures.budget_residual = result.residual;
@@ -176,7 +175,7 @@ Figures compute_figures(const Project& project, std::size_t car, WoodMemo& memo)
     Figures figures;
     figures.name = project.cars[car].name;
     fill_standing(figures, heat_case, ready);
-    fill_heat(figures, heat_case, result, result.finished ? propagate(project, heat_case) : FirstOrder{});
+    fill_heat(figures, heat_case, result, result.finished ? spread_heat(project, heat_case) : HeatSpread{});
     if (result.finished) figures.budget_time = regained(ready.course, ready.car, result.time);
     figures.sensitivities = find_sensitivities(heat_case);
     fill_steer(figures, ready, project.cars[car], project.track);

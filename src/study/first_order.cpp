@@ -15,7 +15,7 @@ FirstOrder propagate(const std::vector<std::string>& keys,
     for (std::size_t n = 0; n < keys.size(); ++n) {
         const std::optional<double> high = at(n, 1), low = at(n, -1);
         if (!high || !low) continue;
-        result.terms.push_back({keys[n], 0.5 * (*high - *low)});
+        result.terms.push_back({keys[n], 0.5 * (*high - *low), *low, *high, n});
         variance += result.terms.back().per_sigma * result.terms.back().per_sigma;
     }
     result.sigma = std::sqrt(variance);
@@ -54,7 +54,7 @@ FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
     });
     const auto add = [&](const char* key, double sigma) {
         if (!(sigma > 0)) return;
-        result.terms.push_back({key, sigma});
+        result.terms.push_back({key, sigma, 0, 0, {}});
         result.sigma = std::hypot(result.sigma, sigma);
     };
     add("clock_offset", heat_case.track.clock_offset.sigma);

@@ -76,6 +76,10 @@ public:
         const Part& part = parts_[n];
         const double d = s - part.from;
         Vec2 at = part.at;
+        if (part.curvature == 0 && part.rate == 0) { // straight
+            const Vec2 tangent(std::cos(part.slope), std::sin(part.slope));
+            return {at + d * tangent, tangent, 0, 0};
+        }
         const int cuts = 1 + int(std::abs(slope(n, s) - part.slope) * 4);
         for (int cut = 0; cut < cuts; ++cut)
             for (std::size_t i = 0; i < 20; ++i) {

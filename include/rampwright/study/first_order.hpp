@@ -14,7 +14,9 @@ namespace rampwright {
 struct FirstOrder {
     struct Term {
         std::string key;
-        double per_sigma = 0; ///< s: half the difference of the times at plus and minus one sigma
+        double per_sigma = 0;             ///< s: half the difference of the times at plus and minus one sigma
+        double low = 0, high = 0;         ///< s: the times there
+        std::optional<std::size_t> input; ///< its place in the list of inputs; none for clock and run
     };
     std::vector<Term> terms;
     double sigma = 0; ///< s, of a single heat: the inputs, the clock's offset, a run's scatter
