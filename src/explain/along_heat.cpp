@@ -1,5 +1,7 @@
 #include "explain/along_heat.hpp"
 
+#include "heat/motion.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -145,9 +147,44 @@ std::vector<AlongHeat::Leg> legs_of(const ReadyHeat& ready, const TrackPlan& pla
     return legs;
 }
 
+AlongHeat::Fastest find_fastest(const HeatResult& heat) {
+    const auto power = [](const HeatPoint& p) {
+        return p.power_journal + p.power_hub + p.power_rolling + p.power_scrub + p.power_air + p.power_rail;
+    };
+    AlongHeat::Fastest fastest;
+    double lost = 0, speed = 0;
+    for (std::size_t n = 1; n < heat.trace.size(); ++n) {
+        const HeatPoint &a = heat.trace[n - 1], &b = heat.trace[n];
+        lost += 0.5 * (power(a) + power(b)) * (b.time - a.time);
+        if (b.speed <= speed) continue;
+        speed = b.speed;
+        fastest = {b.q, lost};
+    }
+    return fastest;
+}
+
+AlongHeat::Lightest find_lightest(const ReadyHeat& ready, const std::vector<Sample>& samples, double at) {
+    const auto beyond = std::find_if(samples.begin() + 1, samples.end() - 1,
+                                     [at](const Sample& sample) { return sample.at >= at; });
+    const Sample &a = *(beyond - 1), &b = *beyond;
+    const double part = b.at > a.at ? std::clamp((at - a.at) / (b.at - a.at), 0.0, 1.0) : 0;
+    const double q = a.q + part * (b.q - a.q), w = a.w + part * (b.w - a.w);
+    const MotionAt::Setting setting(ready.car, ready.course.gravity());
+    const MotionAt motion(setting, ready.course.axles().pose(q));
+    const MotionAt::State state = motion.solve(w);
+    const std::array<double, 4> terms = motion.front_terms();
+    return {terms[0],
+            terms[1],
+            terms[2],
+            terms[3],
+            std::sqrt(w),
+            state.guide_force,
+            state.rear == MotionAt::Acting{} && state.front == MotionAt::Acting{}};
+}
+
 } // namespace
 
-AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan) {
+AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan, double lightest_at) {
     AlongHeat along;
     const HeatResult heat = run_heat(ready.course, ready.car, HeatDetail::trace, {.parts = trace_parts});
     if (!heat.finished) return along;
@@ -170,6 +207,8 @@ AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan) {
     along.rail_way = along.way * mean([](const Sample& s) { return s.rail_rate; });
     along.bounce = along.way * mean([](const Sample& s) { return s.bounce; }) / along.rail_way;
     along.legs = legs_of(ready, plan, samples);
+    along.fastest = find_fastest(heat);
+    along.lightest = find_lightest(ready, samples, lightest_at);
     return along;
 }
 

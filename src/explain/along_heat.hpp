@@ -26,11 +26,27 @@ struct AlongHeat {
     struct Leg {
         double length = 0, time = 0; ///< m of the nose's foot point; s, summed as way over speed
     };
+    /// Where it is fastest.
+    struct Fastest {
+        double q = 0;    ///< m, the rear centre's coordinate
+        double lost = 0; ///< J, up to there: powers times time
+    } fastest;
+    /// Where the front is lightest. Its load there is the sum of these, from the equations of motion.
+    struct Lightest {
+        double weight = 0;          ///< N, of weight and of what the wheels' own weight does
+        double per_speed2 = 0;      ///< N per (m/s)²: the surface's curvature, air, wheels speeding up
+        double per_speed15 = 0;     ///< N per (m/s)^1.5: air stirred by the wheels
+        double per_guide = 0;       ///< N per N of the guide
+        double speed = 0;           ///< m/s, of the rear wheels' centre
+        double guide = 0;           ///< N
+        bool as_if_carrying = true; ///< false where an axle hangs: the sum does not hold then
+    } lightest;
     std::vector<Leg> legs; ///< the track's pieces one by one; quarters of the way where it was measured
 };
 
 /// @param plan the track's pieces, for the legs.
+/// @param lightest_at the nose's foot point where the front is lightest, m from the start line.
 /// @return empty (no way) where the car stops short.
-AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan);
+AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan, double lightest_at);
 
 } // namespace rampwright

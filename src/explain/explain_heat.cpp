@@ -176,13 +176,33 @@ void explain_time(const Known& known, std::vector<Explanation>& list) {
 
 void explain_extremes(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
+    const ReadyHeat& ready = known.ready;
+    const auto n = [](double value) { return formula_number(value, 9); };
+    std::string fastest, lightest;
+    if (f.heat.finished) {
+        const Motion start = motion_at(ready, ready.course.start()),
+                     there = motion_at(ready, known.along.fastest.q);
+        const double rear_speed = f.heat.top_speed / there.centre_rate;
+        const double front_speed = rear_speed * there.front_rate;
+        const double spin = 0.5 * (ready.car.rear.spin_mass * rear_speed * rear_speed +
+                                   ready.car.front.spin_mass * front_speed * front_speed);
+        const double pitch = 0.5 * ready.car.pitch_inertia * std::pow(rear_speed * there.pitch_rate, 2);
+        fastest = "√(2 × (" + n(ready.car.mass) + " × " + n(ready.course.gravity()) + " × " +
+                  n(start.height - there.height) + " − " + n(spin) + " − " + n(pitch) + " − " +
+                  n(known.along.fastest.lost) + ") / " + n(ready.car.mass) + ")";
+        const AlongHeat::Lightest& l = known.along.lightest;
+        if (l.as_if_carrying)
+            lightest = "(" + n(l.weight) + " + " + n(l.per_speed2) + " × " + n(l.speed) + "^2 + " +
+                       n(l.per_speed15) + " × " + n(std::pow(l.speed, 1.5)) + " + " + n(l.per_guide) + " × " +
+                       n(l.guide) + ") / " + n(ready.course.gravity());
+    }
     list.push_back(make_explanation("heat.top_speed_m_s",
-                                    {{"speed", known.shown(f.heat.top_speed, Quantity::speed)}}, "",
+                                    {{"speed", known.shown(f.heat.top_speed, Quantity::speed)}}, fastest,
                                     f.heat.top_speed, "m/s", true));
     list.push_back(make_explanation("smallest_front_load_g",
                                     {{"load", known.shown(f.smallest_front_load, Quantity::mass)},
                                      {"place", known.shown(f.smallest_front_load_at, Quantity::length)}},
-                                    "", f.smallest_front_load, "kg", true));
+                                    lightest, f.smallest_front_load, "kg", true));
 }
 
 void explain_budget(const Known& known, std::vector<Explanation>& list) {

@@ -54,14 +54,19 @@ constexpr std::array texts{
                     "square root of the sum of squares: what one sigma of each uncertain value is worth, the "
                     "largest first, the last term all others together",
                     "first-order law of propagation, JCGM 100:2008 (GUM), 5.1.2", "Inputs"},
-    ExplanationText{"heat.top_speed_m_s", "Nowhere on the way is it faster than {speed}.",
-                    "the greatest of all speeds along the heat; it has no formula of its own",
-                    "equations of motion, docs/model.md, Motion of one heat", "Motion of one heat"},
+    ExplanationText{
+        "heat.top_speed_m_s", "Nowhere on the way is it faster than {speed}.",
+        "√(2 × (mass × gravity × drop to where it is fastest − spin − pitch − what was rubbed and "
+        "blown away by then) / mass)",
+        "equations of motion, docs/model.md, Motion of one heat", "Motion of one heat"},
     ExplanationText{
         "smallest_front_load_g",
         "While it rolls, the front wheels press the track with {load} where they press least, {place} "
         "from the start.",
-        "the smallest of all front loads along the heat, over gravity; it has no formula of its own",
+        "(share of the weight at that place's slope + curvature, air and wheels × speed² + air stirred by "
+        "the "
+        "wheels × speed^1.5 + lever of the guide × its force) / gravity, where that is smallest; no sum "
+        "where an axle hangs",
         "equations of motion, docs/model.md, Motion of one heat", "Motion of one heat"},
     ExplanationText{"heat.finish_speed_m_s",
                     "At the finish it does {speed}: what the fall gave, less what was rubbed and blown away, "

@@ -31,6 +31,12 @@ public:
     /// @param w q'^2, m²/s²; a negative one is taken as zero.
     State solve(double w) const;
 
+    /// What the front load is made of while both axles carry: a constant, N, and what w, w^(3/4) and the
+    /// guide's force are multiplied by.
+    std::array<double, 4> front_terms() const {
+        return {usual_.front[0], usual_.front[1], usual_.front[2], usual_.front[3]};
+    }
+
     /// Per metre of q, the integrands of the books. An axle's entries are coefficients times these, for the
     /// whole axle or for one wheel's part of it.
     struct AxleFlow {
