@@ -86,29 +86,3 @@ TEST_CASE("drawn numbers are standard normal and independent of order") {
     CHECK(standard_normal(3, 17, 11) == standard_normal(3, 17, 11));
     CHECK(standard_normal(3, 17, 11) != standard_normal(4, 17, 11));
 }
-
-TEST_CASE("linear models of the GUM's supplement") {
-    // JCGM 101:2008, 9.2.2 and 9.2.3 (numbers from memory, and exact): the sum of four unit-variance
-    // quantities has u = 2.0 and a 95 % interval of ±3.92 if they are normal, ±3.88 if rectangular.
-    const std::size_t n = 100000;
-    std::vector<double> normal, rectangular;
-    for (std::size_t i = 0; i < n; ++i) {
-        double a = 0, b = 0;
-        for (std::uint64_t k = 0; k < 4; ++k) {
-            const double z = standard_normal(5, i, k);
-            a += z;
-            b += std::sqrt(3.0) * std::erf(z / std::numbers::sqrt2);
-        }
-        normal.push_back(a);
-        rectangular.push_back(b);
-    }
-    const auto half_width = [](std::vector<double> values) {
-        std::sort(values.begin(), values.end());
-        return 0.5 * (values[std::size_t(0.975 * double(values.size()))] -
-                      values[std::size_t(0.025 * double(values.size()))]);
-    };
-    // Standard error of a 2.5 % quantile of 1e5: sqrt(p (1 - p) / n) / density = 0.017; of the half width
-    // 0.012.
-    CHECK(half_width(normal) == Approx(2 * 1.959964).margin(0.04));
-    CHECK(half_width(rectangular) == Approx(3.87940674).margin(0.04)); // exact, Irwin-Hall
-}

@@ -70,6 +70,10 @@ TEST_CASE("Templates are exported from the file menu", "[export]") {
                     [&](QDialog& dialog) {
                         auto* entry = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
                         REQUIRE(entry);
+                        // Without the focus, typing would not let go of the file chosen in the list.
+                        dialog.activateWindow();
+                        entry->setFocus();
+                        REQUIRE(QTest::qWaitFor([&] { return entry->hasFocus(); }));
                         entry->selectAll();
                         QTest::keyClicks(entry, name);
                         QTest::keyClick(entry, Qt::Key_Return);
