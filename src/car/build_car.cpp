@@ -100,25 +100,31 @@ Eigen::AlignedBox3d box_around_car(const CarPlan& plan, const CarModel& car, con
     return around;
 }
 
-/// Glue, screws and plugs, each as a point in the middle of the weight it holds.
-void add_holdings(const CarPlan& plan, CarModel& car) {
+/// Glue, screws and plugs, each as a point in the middle of the weight it holds. What they weigh is told by
+/// the scale before and after, or else is what is typical.
+void add_holdings(const Project& project, const CarPlan& plan, CarModel& car) {
+    const double weighed_sigma = project.scale.division / std::sqrt(6.0); // a difference of two readings
     for (std::size_t i = 0; i < plan.ballast.size(); ++i) {
-        const Holding* holding = find_holding(plan.ballast[i].held);
-        if (holding == nullptr || !(holding->mass.value > 0)) continue;
+        const BallastPlan& piece = plan.ballast[i];
+        const Holding* holding = find_holding(piece.held);
+        const Uncertain mass = piece.held_mass      ? Uncertain{*piece.held_mass, weighed_sigma}
+                               : holding != nullptr ? holding->mass
+                                                    : Uncertain{};
+        if (!(mass.value > 0)) continue;
         const std::string place = "/ballast/" + std::to_string(i);
         const auto held = std::find_if(car.parts.begin(), car.parts.end(),
                                        [&](const Part& part) { return part.key == car.key + place; });
         car.parts.push_back({PartKind::holding,
                              car.key + place + "/held",
-                             holding->name + " for " + plan.ballast[i].name,
+                             (holding != nullptr ? holding->name : "what holds it") + " for " + piece.name,
                              {},
-                             {holding->mass.value, held->properties.centre, Eigen::Matrix3d::Zero()},
-                             holding->mass.sigma,
+                             {mass.value, held->properties.centre, Eigen::Matrix3d::Zero()},
+                             mass.sigma,
                              usual_place_sigma});
     }
 }
 
-void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car) {
+void add_parts(const Project& project, const CarPlan& plan, const BodyOutlines& outlines, CarModel& car) {
     const auto add = [&car](PartKind kind, std::string key, std::string name, std::optional<Corner> corner,
                             const MassProperties& properties) {
         car.parts.push_back(
@@ -138,7 +144,7 @@ void add_parts(const CarPlan& plan, const BodyOutlines& outlines, CarModel& car)
         add(PartKind::ballast, car.key + "/ballast/" + std::to_string(i), piece.name, {},
             ballast_properties(piece, plan.body.cuts, outlines));
     }
-    add_holdings(plan, car);
+    add_holdings(project, plan, car);
 }
 
 } // namespace
@@ -178,7 +184,7 @@ CarModel build_car(const Project& project, std::size_t index, WoodMemo& memo) {
             : std::max(plan.body.density_sigma * body.wood.volume, usual_mass_sigma);
     car.parts.push_back({PartKind::body, car.key + "/body", "wood", std::nullopt,
                          with_density(body.wood, plan.body.density), wood_sigma, usual_place_sigma});
-    add_parts(plan, outlines, car);
+    add_parts(project, plan, outlines, car);
 
     const RunningSurface surface = find_running_surface(car);
     car.nose = find_nose(outlines);

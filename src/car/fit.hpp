@@ -31,7 +31,7 @@ void check_ballast_clearance(const FitCase& fit, Findings& findings);
 void check_running_gear(const FitCase& fit, Findings& findings);
 /// Walls thinner than 3 mm.
 void check_walls(const FitCase& fit, Findings& findings);
-/// Bores of a size that no drill bit of the person's has.
+/// Bores of a size that no drill bit of the person's has, and what the saw's blade is too thick for.
 void check_tools(const FitCase& fit, Findings& findings);
 /// Tipping, wheels in the air, steer against a raised wheel.
 void check_stance(const FitCase& fit, Findings& findings);

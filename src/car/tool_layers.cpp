@@ -56,6 +56,26 @@ std::vector<double> stations(const Vec2& p, const Vec2& q, std::span<const Cut> 
     return at;
 }
 
+/// The wood just behind a face of a pocket, for each metre that the face goes further out.
+Moments wood_behind(const BodyOutlines& outlines, std::span<const Cut> others, const Pocket& pocket, int axis,
+                    bool high) {
+    const int across = axis == 0 ? 1 : 0, along = 3 - axis - across;
+    constexpr int lines = 64;
+    const double width = (pocket.high[across] - pocket.low[across]) / lines;
+    Moments layer;
+    Vec3 through = pocket.low;
+    through[axis] = high ? pocket.high[axis] + inside : pocket.low[axis] - inside;
+    for (int i = 0; i < lines; ++i) {
+        through[across] = pocket.low[across] + (i + 0.5) * width;
+        for (const WoodStretch& wood : wood_along(outlines, others, through, along)) {
+            const double from = std::max(wood.range.low, pocket.low[along]),
+                         to = std::min(wood.range.high, pocket.high[along]);
+            if (to > from) add_line(layer, through, along, from, to, width);
+        }
+    }
+    return layer;
+}
+
 } // namespace
 
 Moments sawn_layer(const BodyPlan& body, const BodyOutlines& outlines, std::span<const Cut> cuts,
@@ -94,6 +114,20 @@ Moments sawn_layer(const BodyPlan& body, const BodyOutlines& outlines, std::span
         }
     }
     return layer;
+}
+
+Moments floor_layer(const BodyOutlines& outlines, std::span<const Cut> cuts, std::size_t number) {
+    const Pocket& pocket = std::get<Pocket>(cuts[number]);
+    std::vector<Cut> others(cuts.begin(), cuts.end());
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(number));
+    for (const int axis : {2, 1, 0}) {
+        const Moments low = wood_behind(outlines, others, pocket, axis, false),
+                      high = wood_behind(outlines, others, pocket, axis, true);
+        if (low.volume > 0 && high.volume <= 0) return low;
+        if (high.volume > 0 && low.volume <= 0) return high;
+        if (low.volume <= 0) return {}; // right through
+    }
+    return {};
 }
 
 Moments bored_layer(const BodyOutlines& outlines, std::span<const Cut> cuts, std::size_t number) {

@@ -77,6 +77,29 @@ Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, 
                      [&](Json& root) { piece_at(root, car, piece)["at_mm"] = file_point(at, "at_mm"); });
 }
 
+Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at,
+                  const std::string& in) {
+    return make_edit(document, "Move ballast: " + piece_name(document, car, piece), [&](Json& root) {
+        Json& row = piece_at(root, car, piece);
+        row["at_mm"] = file_point(at, "at_mm");
+        if (in.empty())
+            row.erase("in");
+        else
+            row["in"] = in;
+    });
+}
+
+Edit set_holding(const Document& document, std::size_t car, std::size_t piece, const std::string& held) {
+    return make_edit(document, "Set what holds " + piece_name(document, car, piece), [&](Json& root) {
+        Json& row = piece_at(root, car, piece);
+        row.erase("held_g");
+        if (held.empty())
+            row.erase("held");
+        else
+            row["held"] = held;
+    });
+}
+
 Edit add_ballast(const Document& document, std::size_t car, const Json& piece) {
     return make_edit(document, "Add ballast: " + text_in(piece, "piece", "piece"),
                      [&](Json& root) { list_in(car_at(root, car), "ballast").push_back(piece); });

@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
 
 #include <algorithm>
@@ -110,6 +111,18 @@ Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, st
             point = Json::array({point.at(0), point.at(1), "smooth"});
         else
             point.erase(2);
+    });
+}
+
+Edit set_wood(const Document& document, std::size_t car, const std::string& wood) {
+    const Wood* known = find_wood(wood);
+    if (known == nullptr)
+        throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/body/wood",
+                      "the wood \"" + wood + "\" is not in the table", "choose another");
+    return make_edit(document, "Choose wood: " + known->name, [&](Json& root) {
+        Json& body = object_in(car_at(root, car), "body");
+        body["wood"] = known->id;
+        body.erase("density_kg_m3");
     });
 }
 

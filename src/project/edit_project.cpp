@@ -1,5 +1,11 @@
 #include "project/edit_support.hpp"
 
+#include <rampwright/core/problem.hpp>
+#include <rampwright/materials/materials.hpp>
+
+#include <algorithm>
+#include <array>
+
 namespace rampwright {
 
 namespace {
@@ -87,6 +93,23 @@ Edit remove_run(const Document& document, std::size_t run) {
 Edit add_shelf_piece(const Document& document, const Json& piece) {
     return make_edit(document, "Add to shelf: " + text_in(piece, "piece", "piece"),
                      [&](Json& root) { list_in(root, "shelf").push_back(piece); });
+}
+
+Edit add_household_piece(const Document& document, const HouseholdPiece& piece) {
+    const Project project = read_project(document);
+    const auto there = std::find_if(project.shelf.begin(), project.shelf.end(),
+                                    [&](const ShelfPiece& each) { return each.name == piece.name; });
+    if (there != project.shelf.end())
+        throw Problem(Exit::could_not, "/shelf/" + std::to_string(there - project.shelf.begin()),
+                      "\"" + piece.name + "\" is on the shelf already", "take it from there");
+    constexpr std::array shapes{"box", "cylinder", "sphere", "sheet", "putty"};
+    Json size = Json::array();
+    for (const double each : piece.size)
+        size.push_back(file_number(each, "size_mm"));
+    return add_shelf_piece(document, Json{{"piece", piece.name},
+                                          {"shape", shapes.at(static_cast<std::size_t>(piece.shape))},
+                                          {"size_mm", std::move(size)},
+                                          {"mass_g", file_number(piece.mass.value, "mass_g")}});
 }
 
 Edit remove_shelf_piece(const Document& document, std::size_t piece) {

@@ -90,13 +90,16 @@ std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<Cut
         if (!piece.in.empty() && !known)
             in.refuse("no cut of this car has the name \"" + piece.in + "\"",
                       "give the name of one of its cuts, or leave it out");
-        const Node held = row["held"];
+        const Node held = row["held"], held_mass = row["held_g"];
+        piece.held_mass = held_mass.maybe_number(from_to(0, 1000));
         if (held.present()) {
             const Holding* holding = find_holding(held.text());
             if (holding == nullptr)
                 held.refuse("\"" + held.text() + "\" is no way of holding a weight that the table knows",
                             "give one of " + names_of(holdings()));
             piece.held = holding->id;
+            if (!piece.held_mass)
+                held_mass.assume_si(holding->mass.value, holding->mass.sigma / gram, holding->status);
         }
         const Node at = row["at_mm"];
         if (at.present())

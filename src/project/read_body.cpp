@@ -1,6 +1,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/materials/materials.hpp>
+#include <rampwright/materials/moisture.hpp>
 
 #include <algorithm>
 
@@ -80,11 +81,17 @@ std::vector<CutPlan> read_cuts(const Node& cuts) {
     return list;
 }
 
+/// What the table's densities are at.
+constexpr double table_moisture = 0.12;
+
 /// A weighed block wins over a stated density, and that over the wood's.
 void read_density(const Node& body, BodyPlan& plan) {
     const Node density = body["density_kg_m3"];
     const std::optional<double> stated = density.maybe_number(from_to(50, 2000));
     plan.block_mass = body["block_mass_g"].maybe_number(above(0, 5000));
+    const Node moisture = body["moisture_pct"];
+    const Limits wet = from_to(0, 100);
+    if (plan.block_mass || stated) moisture.maybe_number(wet); // the measured one has its water in it
     if (plan.block_mass) {
         plan.density = *plan.block_mass / plan.block.prod();
         plan.density_sigma = 0;
@@ -98,6 +105,10 @@ void read_density(const Node& body, BodyPlan& plan) {
                                 "give density_kg_m3 or block_mass_g, or one of " + names_of(woods()));
         plan.density = known->density.value;
         plan.density_sigma = known->density.sigma;
+        if (const double water = moisture.number(wet, {100 * table_moisture}); moisture.present()) {
+            plan.density = density_at_moisture(known->density.value, table_moisture, water);
+            plan.density_sigma *= plan.density / known->density.value;
+        }
         density.assume(Default{plan.density, plan.density_sigma, known->status});
     }
 }

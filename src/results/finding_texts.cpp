@@ -56,6 +56,11 @@ constexpr std::array texts{
     Text{"wall-thin", "The wall left here is {wall_mm} mm: under {least_mm} mm pine breaks easily."},
     Text{"bit-not-owned",
          "No drill bit of {diameter_mm} mm is among your tools; the nearest is {nearest_mm} mm."},
+    Text{"kerf-over-slot",
+         "The saw's blade takes {kerf_mm} mm, the axle slots are {slot_mm} mm wide: sawn with "
+         "it they come out wider, and the axles sit loose."},
+    Text{"offcut-under-kerf", "Only {strip_mm} mm of the block is left over here, less than the {kerf_mm} mm "
+                              "that the saw's blade takes: plane or sand it down instead."},
     // Standing
     Text{"car-tips",
          "The balance point lies {outside_mm} mm outside of the wheels that touch: the car tips over."},

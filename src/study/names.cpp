@@ -47,6 +47,7 @@ constexpr std::array names{
     Name{"mass/axles", "weight of the axles"},
     Name{"mass/wheels", "weight of the {what} wheel"},
     Name{"mass/ballast", "weight of {what}"},
+    Name{"mass/ballast/held", "weight of what holds {what}"},
     Name{"place-x/ballast", "how far forward {what} sits"},
     Name{"place-z/ballast", "how high {what} sits"},
     Name{"wheel_mass", "weight of the wheels"},
@@ -79,13 +80,15 @@ std::string filled(std::string_view text, const std::string& what) {
 
 std::string name_of(std::string_view key, const CarPlan* plan) {
     if (const std::string_view text = find_input_name_text(key); !text.empty()) return std::string(text);
-    // What ends in a number is one of several.
-    const std::size_t slash = key.rfind('/');
+    // What ends in a number is one of several; what holds a piece comes after the piece's.
+    constexpr std::string_view held = "/held";
+    const std::string_view one = key.ends_with(held) ? key.substr(0, key.size() - held.size()) : key;
+    const std::size_t slash = one.rfind('/');
     std::size_t index = 0;
     if (slash == std::string_view::npos) return std::string(key);
-    const std::string_view number = key.substr(slash + 1), stem = key.substr(0, slash);
+    const std::string_view number = one.substr(slash + 1), stem = one.substr(0, slash);
     const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), index);
-    const std::string_view text = find_input_name_text(stem);
+    const std::string_view text = find_input_name_text(std::string(stem).append(key.substr(one.size())));
     if (error != std::errc() || end != number.data() + number.size() || text.empty()) return std::string(key);
     if (stem.ends_with("/wheels"))
         return index < all_corners.size() ? filled(text, in_words(all_corners[index])) : std::string(key);

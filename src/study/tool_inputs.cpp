@@ -57,9 +57,12 @@ void add_tools(std::vector<Input>& inputs, const Project& project, const HeatCas
     };
     add("saw/profile", saw, sawn_layer(plan.body, outlines, shape.cuts, false), 1);
     add("saw/plan", saw, sawn_layer(plan.body, outlines, shape.cuts, true), 1);
+    // A pocket's floor is drilled before it is chiselled flat: it lies where the drill stopped.
     for (std::size_t i = 0; i < plan.body.cuts.size(); ++i)
-        if (std::holds_alternative<Bore>(shape.cuts[i]))
-            add("drill/cuts/" + std::to_string(i), drill, bored_layer(outlines, shape.cuts, i), -1);
+        add("drill/cuts/" + std::to_string(i), drill,
+            std::holds_alternative<Bore>(shape.cuts[i]) ? bored_layer(outlines, shape.cuts, i)
+                                                        : floor_layer(outlines, shape.cuts, i),
+            -1);
 }
 
 } // namespace rampwright

@@ -230,3 +230,25 @@ TEST_CASE("what holds a weight weighs too, in its middle") {
     project.cars[0].ballast[0].held = "press-fit";
     CHECK(total(build_car(project, 0)).mass == Approx(before.mass).epsilon(1e-12));
 }
+
+TEST_CASE("a weighed holding counts instead of the typical one, known to two readings of the scale") {
+    Project project = plain_project();
+    const double before = total(build_car(project, 0)).mass;
+    BallastPlan& piece = project.cars[0].ballast[0];
+    project.scale.division = 0.1e-3;
+    piece.held = "screw";
+    piece.held_mass = 1.3e-3;
+    const CarModel car = build_car(project, 0);
+    CHECK(total(car).mass - before == Approx(1.3e-3).epsilon(1e-9));
+    const Part& screw = car.parts.back();
+    CHECK(screw.key == "/cars/0/ballast/0/held");
+    // After less before, each to a division over the root of 12 (GUM, JCGM 100:2008, F.2.2.1).
+    CHECK(screw.mass_sigma == Approx(std::sqrt(2 * 0.1e-3 * 0.1e-3 / 12)).epsilon(1e-9));
+    CHECK(screw.properties.centre == piece.at);
+    // Weighed without saying what it is; weighed and found to be nothing.
+    piece.held.clear();
+    CHECK(total(build_car(project, 0)).mass - before == Approx(1.3e-3).epsilon(1e-9));
+    piece.held = "screw";
+    piece.held_mass = 0;
+    CHECK(total(build_car(project, 0)).mass == Approx(before).epsilon(1e-12));
+}

@@ -255,3 +255,59 @@ TEST_CASE("a wheel's finding and part point to its row in the file, in whatever 
     REQUIRE(steer != nullptr);
     CHECK(steer->where == "/cars/0/wheels/0/toe_deg");
 }
+
+TEST_CASE("a hole of a size that no bit of the person's has is noted, with the nearest",
+          "[car][fit][tools]") {
+    Project project = plain_project(); // axle holes of 2.3 mm
+    CutPlan bore;
+    bore.is_bore = true;
+    bore.name = "wire hole";
+    bore.from = {150 * mm, 0, 40 * mm};
+    bore.to = {150 * mm, 0, 15 * mm};
+    bore.diameter = 6 * mm;
+    project.cars[0].body.cuts.push_back(bore);
+    CHECK(find(check(project), "bit-not-owned") == nullptr); // nobody said which bits there are
+    project.tools.drill_bits = {2.3 * mm, 5 * mm, 6 * mm};
+    CHECK(find(check(project), "bit-not-owned") == nullptr);
+    project.tools.drill_bits = {2.3 * mm, 5 * mm, 8 * mm};
+    const auto missing = check(project);
+    const Finding* bit = find(missing, "bit-not-owned");
+    CHECK(value(bit, "diameter_mm") == Approx(6));
+    CHECK(value(bit, "nearest_mm") == Approx(5));
+    CHECK(bit->where == "/cars/0/body/cuts/1");
+    CHECK(bit->severity == Severity::note);
+    project.tools.drill_bits = {2 * mm, 6 * mm};
+    const auto axles = check(project);
+    CHECK(find(axles, "bit-not-owned")->where == "/cars/0/axles/hole_diameter_mm");
+    project.cars[0].axles.holes = Holes::slots; // a saw's work
+    CHECK(find(check(project), "bit-not-owned") == nullptr);
+}
+
+TEST_CASE("a saw cannot take off less than its blade, nor saw a narrower slot", "[car][fit][tools]") {
+    Project project = plain_project(); // a block of 180 x 45 x 30 mm that is left as it is
+    project.tools.saw_kerf = 1.2 * mm;
+    CHECK(find(check(project), "offcut-under-kerf") == nullptr);
+    for (PlanPoint& point : project.cars[0].body.profile)
+        point.at.y() = std::min(point.at.y(), 29 * mm);
+    const auto thin = check(project);
+    const Finding* strip = find(thin, "offcut-under-kerf");
+    CHECK(value(strip, "strip_mm") == Approx(1));
+    CHECK(value(strip, "kerf_mm") == Approx(1.2));
+    CHECK(strip->severity == Severity::note);
+    REQUIRE(strip->at);
+    CHECK(strip->at->isApprox(Vec3(90, 0, 29) * mm));
+    project.tools.saw_kerf = 0.9 * mm;
+    CHECK(find(check(project), "offcut-under-kerf") == nullptr);
+
+    project.cars[0].axles.hole_diameter = 2.3 * mm;
+    project.tools.saw_kerf = 2.5 * mm;
+    CHECK(find(check(project), "kerf-over-slot") == nullptr); // drilled
+    project.cars[0].axles.holes = Holes::slots;
+    const auto wide = check(project);
+    const Finding* slot = find(wide, "kerf-over-slot");
+    CHECK(value(slot, "kerf_mm") == Approx(2.5));
+    CHECK(value(slot, "slot_mm") == Approx(2.3));
+    CHECK(slot->severity == Severity::warning);
+    project.tools.saw_kerf = 2.3 * mm;
+    CHECK(find(check(project), "kerf-over-slot") == nullptr);
+}

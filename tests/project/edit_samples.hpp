@@ -1,5 +1,6 @@
 #pragma once
 
+#include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
 #include <rampwright/project/edits.hpp>
 
@@ -33,6 +34,19 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
          [](const Document& d) { return set_value(d, "/cars/0/paint", nullptr, "No paint"); }},
         {"move_ballast",
          [=](const Document& d) { return move_ballast(d, car, 0, Vec3(20.3 + step, step, 9.7) * mm); }},
+        {"move_ballast into a cut",
+         [=](const Document& d) {
+             return move_ballast(d, car, 1, Vec3(25 + step, step, 9.5) * mm,
+                                 n % 3 == 0   ? ""
+                                 : n % 3 == 1 ? "weight pocket"
+                                              : "tail pocket");
+         }},
+        {"set_holding", [=](const Document& d) { return set_holding(d, car, 0, n % 2 ? "epoxy" : "screw"); }},
+        {"set_wood", [=](const Document& d) { return set_wood(d, car, woods().at(n % woods().size()).id); }},
+        {"add_household_piece",
+         [=](const Document& d) {
+             return add_household_piece(d, household_pieces().at(n % household_pieces().size()));
+         }},
         {"add_ballast",
          [=](const Document& d) {
              return add_ballast(d, car,

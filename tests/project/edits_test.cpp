@@ -1,6 +1,9 @@
 #include "project/edit_samples.hpp"
 #include "project/helpers.hpp"
 
+#include <rampwright/materials/materials.hpp>
+#include <rampwright/materials/moisture.hpp>
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -125,6 +128,31 @@ TEST_CASE("edits write the file's units, short") {
     CHECK(
         at(move_outline_point(d, 2, false, 3, Vec2(118.25, 8.1) * mm), "/cars/2/body/profile_mm/3").dump() ==
         R"([118.25,8.1,"smooth"])");
+}
+
+TEST_CASE("a weight moved into another cut is held by it, or by none") {
+    const Document d = demo_document();
+    const Edit moved = move_ballast(d, 2, 0, Vec3(25, 0, 5) * mm, "mid pocket");
+    CHECK(at(moved, "/cars/2/ballast/0/in") == "mid pocket");
+    CHECK(at(moved, "/cars/2/ballast/0/at_mm").dump() == "[25,0,5]");
+    CHECK(moved.name == "Move ballast: tungsten bar 36");
+    const Edit out = move_ballast(d, 2, 0, Vec3(90, 0, 5) * mm, "");
+    CHECK_FALSE(out.document.root["cars"][2]["ballast"][0].contains("in"));
+    CHECK_THROWS_AS(move_ballast(d, 2, 0, Vec3(25, 0, 5) * mm, "no such pocket"), Problem);
+}
+
+TEST_CASE("another holding is not given the mass of the one before") {
+    const Document d = set_holding(demo_document(), 0, 1, "epoxy").document;
+    CHECK(read_project(d).cars[0].ballast[1].held == "epoxy");
+    const Document weighed = set_value(d, "/cars/0/ballast/1/held_g", 0.45, "Weigh").document;
+    const Edit screwed = set_holding(weighed, 0, 1, "screw");
+    CHECK(screwed.name == "Set what holds tungsten bar 13");
+    CHECK(screwed.keys == std::vector<std::string>{"/cars/0/ballast/1/held", "/cars/0/ballast/1/held_g"});
+    CHECK_FALSE(read_project(screwed.document).cars[0].ballast[1].held_mass);
+    const Edit none = set_holding(weighed, 0, 1, "");
+    CHECK(to_text(none.document) == to_text(demo_document()));
+    CHECK_THROWS_AS(set_holding(d, 0, 1, "hope"), Problem);
+    CHECK_THROWS_AS(set_holding(d, 0, 9, "epoxy"), Problem);
 }
 
 TEST_CASE("an edit that would leave no readable project is refused") {
@@ -337,4 +365,41 @@ TEST_CASE("differences are told leaf by leaf") {
     CHECK(differ(R"({"a": 1})", R"({"c/d": 1})") == Keys{"/a", "/c~1d"});
     CHECK(differ(R"({"a": {}})", R"({"a": []})") == Keys{"/a"});
     CHECK(differ("[1]", "[2]") == Keys{"/0"});
+}
+
+TEST_CASE("another wood brings the table's density, at the water in it") {
+    Document d = demo_document();
+    const Wood& walnut = woods().back();
+    d.root["cars"][0]["body"]["density_kg_m3"] = 500;
+    const Edit chosen = set_wood(d, 0, walnut.id);
+    const BodyPlan body = read_project(chosen.document).cars[0].body;
+    CHECK(body.wood == walnut.id);
+    CHECK(body.density == walnut.density.value);
+    CHECK(body.density_sigma == walnut.density.sigma);
+    CHECK_THROWS_AS(set_wood(d, 0, "unobtainium"), Problem);
+    // The handbook's formula (moisture.hpp), whose own checks are in moisture_test.cpp.
+    const Document damp = set_value(chosen.document, "/cars/0/body/moisture_pct", 20, "x").document;
+    const BodyPlan wet = read_project(damp).cars[0].body;
+    CHECK(wet.density == Approx(density_at_moisture(walnut.density.value, 0.12, 0.20)).epsilon(1e-12));
+    CHECK(wet.density_sigma / wet.density == Approx(walnut.density.sigma / walnut.density.value));
+    // A weighed block has its water in it.
+    const Document weighed = set_value(damp, "/cars/0/body/block_mass_g", 110, "x").document;
+    CHECK(read_project(weighed).cars[0].body.density == Approx(0.110 / (0.178 * 0.044 * 0.032)));
+}
+
+TEST_CASE("a household piece comes to the shelf once, with its typical mass") {
+    const Document d = demo_document();
+    const HouseholdPiece& piece = household_pieces().front();
+    const Edit added = add_household_piece(d, piece);
+    const ShelfPiece shelf = read_project(added.document).shelf.back();
+    CHECK(shelf.name == piece.name);
+    CHECK(shelf.shape == piece.shape);
+    REQUIRE(shelf.size.size() == piece.size.size());
+    for (std::size_t i = 0; i < shelf.size.size(); ++i)
+        CHECK(shelf.size[i] == Approx(piece.size[i]));
+    CHECK(shelf.mass == Approx(piece.mass.value));
+    CHECK_FALSE(shelf.counted);
+    CHECK_THROWS_AS(add_household_piece(added.document, piece), Problem);
+    for (const HouseholdPiece& each : household_pieces())
+        CHECK_NOTHROW(add_household_piece(d, each));
 }

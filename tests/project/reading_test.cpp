@@ -1,5 +1,9 @@
 #include "project/helpers.hpp"
 
+#include <rampwright/materials/materials.hpp>
+#include <rampwright/project/edits.hpp>
+#include <rampwright/results/figures.hpp>
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -40,6 +44,8 @@ const Row refused[] = {
     {"/race", R"({"date": "2026-02-14", "starts": "7 pm"})", "\"7 pm\" is not a time", "/race/starts"},
     {"/race", R"({"starts": "18:30"})", "is missing", "/race/date"},
     {"/cars/0/ballast/0/held", "\"hope\"", "\"hope\" is no way of holding a weight"},
+    {"/cars/0/ballast/0/held_g", "-0.1", "-0.1 g is out of range"},
+    {"/cars/0/ballast/0/held_g", "\"a dab\"", "the text \"a dab\" stands where a number"},
     {"/rules", "[]", "a list stands where an object"},
     {"/rules/max_mass_g", "0", "0 g is out of range"},
     {"/rules/max_mass_g", "\"141.7\"", "the text \"141.7\" stands where a number"},
@@ -114,6 +120,7 @@ const Row refused[] = {
     {"/cars/0/done", "[1]", "the number 1 stands where a text", "/cars/0/done/0"},
     {"/cars/0/body/wood", "\"unobtainium\"", "\"unobtainium\" is not in the table"},
     {"/cars/0/body/density_kg_m3", "0.392", "0.392 kg/m³ is out of range"},
+    {"/cars/0/body/moisture_pct", "-1", "-1 % is out of range"},
     {"/cars/0/body/block_mass_g", "0", "0 g is out of range"},
     {"/cars/0/body/block_mm", "[178, 44]", "a list of 2 where 3 are needed"},
     {"/cars/0/body/block_mm/2", "-32", "-32 mm is out of range"},
@@ -382,4 +389,24 @@ TEST_CASE("a ballast piece without a mass takes it from its size and material") 
     CHECK_FALSE(p.cars[0].ballast[0].mass_given);
     CHECK(find_assumed(p, "/cars/0/ballast/0/mass_g") != nullptr);
     CHECK(p.cars[0].ballast[1].mass_given);
+}
+
+TEST_CASE("what holds a weight weighs what the file states, else the table's typical mass, as assumed") {
+    const std::string key = "/cars/0/ballast/0/held_g";
+    CHECK(find_assumed(demo_project(), key) == nullptr); // nothing holds it yet
+    const Document held = set_value(demo_document(), "/cars/0/ballast/0/held", "screw", "x").document;
+    const Project typical = read_project(held);
+    const Holding& screw = *find_holding("screw");
+    const Assumed* assumed = find_assumed(typical, key);
+    REQUIRE(assumed != nullptr);
+    CHECK(std::get<double>(assumed->value) == Approx(screw.mass.value * 1e3));
+    CHECK(assumed->sigma == Approx(screw.mass.sigma * 1e3));
+    CHECK(assumed->unit == "g");
+    CHECK(assumed->tag == screw.status);
+    CHECK_FALSE(typical.cars[0].ballast[0].held_mass);
+    const Project stated = read_project(set_value(held, key, 0.7, "x").document);
+    CHECK(find_assumed(stated, key) == nullptr);
+    CHECK(stated.cars[0].ballast[0].held_mass == Approx(0.7e-3));
+    const auto in_figures = compute_figures(typical, 0).assumed;
+    CHECK(std::any_of(in_figures.begin(), in_figures.end(), [&](const Assumed& a) { return a.key == key; }));
 }

@@ -177,6 +177,8 @@ TEST_CASE("no raw key is shown to people") {
         }
     }
     CHECK(input_name("mass/ballast/0", project.cars[0]) == "weight of " + project.cars[0].ballast[0].name);
+    CHECK(input_name("mass/ballast/0/held", project.cars[0]) ==
+          "weight of what holds " + project.cars[0].ballast[0].name);
     CHECK(input_name("mass/wheels/3") == "weight of the front right wheel");
 }
 

@@ -1,5 +1,7 @@
 #include "car/car_fixture.hpp"
+#include "support/demo.hpp"
 
+#include <rampwright/results/figures.hpp>
 #include <rampwright/study/draws.hpp>
 #include <rampwright/study/first_order.hpp>
 
@@ -104,9 +106,71 @@ TEST_CASE("what a saw or a drill leaves changes the wood as the redrawn body doe
         p.cars[0].body.cuts[1].to.z() -= d;
         return p;
     });
+    check_rate(project, "drill/cuts/0", 0.01 * mm, [&](double d) {
+        Project p = project;
+        p.cars[0].body.cuts[0].from.z() -= d; // its floor
+        return p;
+    });
     const std::vector<Input> inputs = list_inputs(project, make_case(project, 0));
     CHECK(std::none_of(inputs.begin(), inputs.end(),
                        [](const Input& i) { return i.key == "drill/cuts/2"; })); // it ends in the air
+}
+
+TEST_CASE("a pocket's depth goes away from where it is open", "[study][tools]") {
+    Project project = sawn_project();
+    CutPlan& pocket = project.cars[0].body.cuts[0];
+    const double by = 0.01 * mm;
+    SECTION("from the left side") {
+        pocket.from = {40 * mm, 5 * mm, 12 * mm};
+        pocket.to = {80 * mm, 30 * mm, 20 * mm};
+        check_rate(project, "drill/cuts/0", by, [&](double d) {
+            Project p = project;
+            p.cars[0].body.cuts[0].from.y() -= d;
+            return p;
+        });
+    }
+    SECTION("from below, over a bore that has taken a part of its floor") {
+        pocket.from = {85 * mm, -10 * mm, -1 * mm};
+        pocket.to = {105 * mm, 10 * mm, 14 * mm}; // the bore across takes z from 12 to 18, x from 92 to 98
+        check_rate(project, "drill/cuts/0", by, [&](double d) {
+            Project p = project;
+            p.cars[0].body.cuts[0].to.z() += d;
+            return p;
+        });
+    }
+    SECTION("right through there is none") {
+        pocket.from.z() = -1 * mm;
+        const std::vector<Input> inputs = list_inputs(project, make_case(project, 0));
+        CHECK(std::none_of(inputs.begin(), inputs.end(),
+                           [](const Input& i) { return i.key == "drill/cuts/0"; }));
+    }
+}
+
+TEST_CASE("a looser drill makes the time less sure, by the square of its tolerance", "[study][tools]") {
+    Project project = demo_project();
+    CutPlan bore;
+    bore.is_bore = true;
+    bore.name = "blind bore";
+    bore.from = {150 * mm, 0, 20 * mm};
+    bore.to = {150 * mm, 0, 8 * mm};
+    bore.diameter = 10 * mm;
+    project.cars[0].body.cuts.push_back(bore);
+    const auto variance = [](const Figures& figures, const std::string& key) {
+        const auto share = std::find_if(figures.shares.begin(), figures.shares.end(),
+                                        [&](const Share& s) { return s.key == key; });
+        REQUIRE(share != figures.shares.end());
+        return share->share * figures.heat.sigma * figures.heat.sigma;
+    };
+    project.tools.drill_tolerance = 0.2 * mm;
+    const Figures tight = compute_figures(project, 0);
+    project.tools.drill_tolerance = 0.6 * mm;
+    const Figures loose = compute_figures(project, 0);
+    CHECK(loose.heat.sigma > tight.heat.sigma);
+    for (const char* key : {"drill/cuts/0", "drill/cuts/1"}) { // a pocket and a bore
+        INFO(key);
+        CHECK(variance(tight, key) > 0);
+        CHECK(variance(loose, key) == Approx(9 * variance(tight, key)).epsilon(0.02));
+    }
 }
 
 TEST_CASE("a tool's tolerance is a half width: its sigma is that over the root of 3", "[study][tools]") {

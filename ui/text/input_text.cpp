@@ -86,6 +86,9 @@ QString input_text(std::string_view key, const CarPlan& car) {
         return InputWords::tr("How true %1 is drilled")
             .arg(name.isEmpty() ? InputWords::tr("cut %1").arg(*n + 1) : name);
     }
+    if (constexpr std::string_view held = "/held"; key.ends_with(held))
+        if (const auto n = number_after(key.substr(0, key.size() - held.size()), "mass/ballast/"))
+            return InputWords::tr("Mass of what holds %1").arg(piece(*n));
     if (const auto n = number_after(key, "mass/ballast/")) return InputWords::tr("Mass of %1").arg(piece(*n));
     if (const auto n = number_after(key, "place-x/ballast/"))
         return InputWords::tr("Place of %1 along the car").arg(piece(*n));

@@ -12,6 +12,7 @@
 /// it is, where what it names is not there or the result would not read as a project.
 namespace rampwright {
 
+struct HouseholdPiece;
 struct StartingShape;
 
 /// What an edit did: the new document, a name for the history ("Move ballast: tungsten cube") and the
@@ -35,6 +36,12 @@ Edit set_value(const Document& document, const std::string& pointer, const Json&
 
 /// @param at centre of the piece, m, car frame.
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at);
+/// The same into a cut. @param in the cut's name; empty: none holds it any more.
+Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at,
+                  const std::string& in);
+/// What holds a piece. The mass that was stated of what held it before goes.
+/// @param held id in the table of holdings; empty: not planned.
+Edit set_holding(const Document& document, std::size_t car, std::size_t piece, const std::string& held);
 Edit add_ballast(const Document& document, std::size_t car, const Json& piece);
 Edit remove_ballast(const Document& document, std::size_t car, std::size_t piece);
 /// The same piece once more, moved `by` (m). @throws Problem where the shelf has none left.
@@ -69,6 +76,10 @@ Edit insert_outline_point(const Document& document, std::size_t car, bool plan, 
 Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index);
 Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index, bool smooth);
 
+/// The block's kind of wood, by the table's density: one that was stated before goes; a weighed block stays.
+/// @param wood id in the table of woods.
+Edit set_wood(const Document& document, std::size_t car, const std::string& wood);
+
 /// Gives a car both outlines of a starting shape, scaled to its block.
 Edit start_from_shape(const Document& document, std::size_t car, const StartingShape& shape);
 
@@ -98,6 +109,8 @@ Edit rename_car(const Document& document, std::size_t car, const std::string& na
 Edit add_run(const Document& document, const Json& run);
 Edit remove_run(const Document& document, std::size_t run);
 Edit add_shelf_piece(const Document& document, const Json& piece);
+/// A household piece onto the shelf, with its typical mass. @throws Problem where it is there already.
+Edit add_household_piece(const Document& document, const HouseholdPiece& piece);
 Edit remove_shelf_piece(const Document& document, std::size_t piece);
 
 /// Replaces the race's rules by these, a `rules` object as the file holds it; keys that this version does not

@@ -248,6 +248,8 @@ struct BallastPlan {
     double turned = 0;      ///< rad about z
     std::string in;         ///< name of the cut that holds it; may be empty
     std::string held;       ///< id in the table of holdings (materials.hpp); may be empty
+    /// kg, weighed, of what holds it; else the table's typical mass.
+    std::optional<double> held_mass;
     bool fixed = false;
 };
 
