@@ -9,6 +9,8 @@
 #include <QTest>
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace rampwright;
 using namespace rampwright::ui;
 using namespace rampwright::ui::testing;
@@ -153,4 +155,78 @@ TEST_CASE("Arrow keys nudge, Shift a tenth as far, Ctrl ten times; a run of them
     CHECK(bench.session.history().count() == 1);
     QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
     CHECK(bench.session.document() == before);
+}
+
+// Swift's tail pocket runs from x = 2.8 to 13.2 mm, its mid pocket from 19.8 to 30.2 mm; in that stands a bar
+// 10 mm thick and 8 mm high, its middle at (25, 0, 5) mm.
+TEST_CASE("A piece dragged over another cut lies in that one; wholly outside none holds it; one step each",
+          "[drag]") {
+    Workbench bench;
+    bench.choose_car("Swift");
+    bench.session.apply(remove_ballast(bench.session.document(), bench.session.car(), 0)); // make room
+    const auto piece = [&]() -> const BallastPlan& { return bench.session.plan().ballast.at(0); };
+    REQUIRE(piece().in == "mid pocket");
+    const Document before = bench.session.document();
+    // Taken hold of at its upper rear corner, away from where a mark may lie.
+    const auto pull = [&](double by_x, double by_z, const std::function<void()>& meanwhile = {}) {
+        const Vec3 at = piece().at * 1e3 + Vec3(-4, 0, 3);
+        drag(bench.drawing(), pixel_of(bench, View::side, at.x(), at.z()),
+             pixel_of(bench, View::side, at.x() + by_x, at.z() + by_z), {}, meanwhile);
+    };
+    pull(-17, 0, [&] { CHECK(piece().in == "tail pocket"); }); // already while the button is down
+    CHECK((piece().at * 1e3).isApprox(Vec3(8, 0, 5)));
+    CHECK(piece().in == "tail pocket");
+    CHECK(bench.session.history().count() == 2);
+    const Document in_tail = bench.session.document();
+
+    // Halfway out it is still held there, so that what sticks out is told: from 13.2 to 20 mm.
+    pull(7, 0);
+    CHECK((piece().at * 1e3).isApprox(Vec3(15, 0, 5)));
+    CHECK(piece().in == "tail pocket");
+    REQUIRE(bench.session.figures());
+    const auto& findings = bench.session.figures()->findings;
+    const auto out = std::find_if(findings.begin(), findings.end(),
+                                  [](const Finding& each) { return each.code == "ballast-outside-cut"; });
+    REQUIRE(out != findings.end());
+    CHECK(out->values.at(0).second == Approx(6.8).epsilon(1e-9));
+    // Wholly out, above the car.
+    pull(0, 20);
+    CHECK((piece().at * 1e3).isApprox(Vec3(15, 0, 25)));
+    CHECK(piece().in.empty());
+    CHECK(bench.session.history().count() == 4);
+    for (int i = 0; i < 2; ++i)
+        QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(bench.session.document() == in_tail);
+    QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(bench.session.document() == before);
+}
+
+TEST_CASE("Arrow keys carry a piece from cut to cut as well", "[drag]") {
+    Workbench bench;
+    bench.choose_car("Swift");
+    const auto in = [&] { return bench.session.plan().ballast.at(1).in; };
+    QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 1, View::side));
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ControlModifier); // its front face at 20 mm
+    CHECK(in() == "mid pocket");
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left); // at 19 mm, its middle at 14 mm
+    CHECK(in().empty());
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left);
+    CHECK(in() == "tail pocket");
+}
+
+TEST_CASE("From above a piece that is dragged over a pocket goes down to its floor", "[drag]") {
+    // Bittern's pocket: x from 51 to 79 mm, its floor at 8 mm; the wood is 16 mm high.
+    Workbench bench;
+    bench.session.apply(add_ballast(bench.session.document(), 0,
+                                    Json{{"piece", "plate"},
+                                         {"shape", "sheet"},
+                                         {"size_mm", {20, 16, 2}},
+                                         {"mass_g", 5},
+                                         {"at_mm", {110, 3, 17}}}));
+    const auto plate = [&]() -> const BallastPlan& { return bench.session.plan().ballast.back(); };
+    const QPoint from = pixel_of(bench, View::top, 103, -3);
+    drag(bench.drawing(), from, from + by(bench, View::top, -0.045, 0.001));
+    CHECK((plate().at * 1e3).isApprox(Vec3(65, 4, 8 + 1)));
+    CHECK(plate().in == "weight pocket");
+    CHECK(bench.session.history().count() == 2);
 }

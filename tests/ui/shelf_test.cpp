@@ -3,10 +3,13 @@
 #include "drawing/shelf_drop.hpp"
 #include "support/bench.hpp"
 
+#include <rampwright/materials/materials.hpp>
+
 #include <QApplication>
 #include <QComboBox>
 #include <QDropEvent>
 #include <QListWidget>
+#include <QMenu>
 #include <QPushButton>
 #include <QTest>
 #include <catch2/catch.hpp>
@@ -196,4 +199,61 @@ TEST_CASE("Escape lays a carried piece back on the shelf", "[shelf]") {
     click_at(bench, View::top, 100, 0);
     CHECK(bench.session.document() == before);
     CHECK(bench.drawing().tool() == Tool::pick);
+}
+
+TEST_CASE("What holds a piece is chosen on the slip, its mass typed, left empty, and taken back", "[shelf]") {
+    Workbench bench;
+    go_to_step(bench, ballast_step);
+    const std::string before = to_text(bench.session.document());
+    const double mass = bench.session.figures()->mass;
+    auto& held = bench.find<QComboBox>(QStringLiteral("ballast.held"));
+    auto& weighs = bench.find<QLineEdit>(QStringLiteral("ballast.held_mass"));
+    CHECK_FALSE(held.isEnabled());
+    QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 0, View::side));
+    REQUIRE(held.isEnabled());
+    held.setFocus();
+    QTest::keyClick(&held, Qt::Key_Down); // press-fit
+    QTest::keyClick(&held, Qt::Key_Down);
+    CHECK(bench.session.plan().ballast[0].held == "screw");
+    const Holding& screw = *find_holding("screw");
+    CHECK(bench.session.figures()->mass - mass == Approx(screw.mass.value).epsilon(1e-6));
+    CHECK(weighs.text().isEmpty());
+    CHECK(weighs.placeholderText().startsWith(QString::number(screw.mass.value * 1e3)));
+    type_into(weighs, QStringLiteral("0.05 oz"));
+    CHECK(bench.session.plan().ballast[0].held_mass == Approx(0.05 * 28.349523125e-3).epsilon(1e-6));
+    CHECK(bench.session.figures()->mass - mass == Approx(0.05 * 28.349523125e-3).epsilon(1e-6));
+    CHECK(bench.session.history().count() == 3);
+    weighs.setFocus();
+    weighs.selectAll();
+    QTest::keyClick(&weighs, Qt::Key_Delete);
+    QTest::keyClick(&weighs, Qt::Key_Return);
+    CHECK_FALSE(bench.session.plan().ballast[0].held_mass);
+    while (bench.session.history().canUndo())
+        QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(to_text(bench.session.document()) == before);
+    CHECK(held.currentIndex() == 0);
+}
+
+TEST_CASE("A household piece is put on the shelf with its typical mass, once, and from there into the car",
+          "[shelf]") {
+    Workbench bench;
+    go_to_step(bench, ballast_step);
+    const std::string before = to_text(bench.session.document());
+    auto& button = bench.find<QPushButton>(QStringLiteral("shelf.household"));
+    CHECK(button.menu()->actions().size() == static_cast<int>(household_pieces().size()));
+    auto& nut = bench.find<QAction>(QStringLiteral("household.nut-m5"));
+    nut.trigger();
+    REQUIRE(bench.session.project().shelf.size() == 8);
+    CHECK(bench.session.project().shelf.back().name == "nut M5");
+    CHECK(bench.session.project().shelf.back().mass == Approx(1.23e-3));
+    nut.trigger();
+    CHECK(bench.session.project().shelf.size() == 8);
+    CHECK(status_of(bench).contains(QStringLiteral("on the shelf already")));
+    pick_piece(bench, "nut M5"); // 4.7 mm long, 8.8 mm across, lying
+    click_at(bench, View::top, 65, 0);
+    CHECK(last_piece(bench).in == "weight pocket");
+    CHECK(lies_at(last_piece(bench), {65, 0, 8 + 4.4}));
+    for (int i = 0; i < 2; ++i)
+        QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(to_text(bench.session.document()) == before);
 }

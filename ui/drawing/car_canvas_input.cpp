@@ -98,8 +98,8 @@ void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
         at[axes[i]] = step > 0 ? snapped(grab_->start[axes[i]], to, step) : to;
     }
     try {
-        session_.preview(move_target(session_.gesture_base(), grab_->plan, session_.car(), grab_->target,
-                                     grab_->view, at));
+        session_.preview(move_target(session_.gesture_base(), grab_->plan, shape_, session_.car(),
+                                     grab_->target, grab_->view, at));
         if (!std::exchange(grab_->refusal, {}).isEmpty()) Q_EMIT hint(drag_hint());
     } catch (const Problem& problem) {
         // What is drawn stays as it last could be.
@@ -259,8 +259,8 @@ bool CarCanvas::nudge(QKeyEvent* event) {
     at[axes[1]] += up * step;
     attempt(
         [&] {
-            return move_target(session_.document(), session_.plan(), session_.car(), *selected_, last_view_,
-                               at);
+            return move_target(session_.document(), session_.plan(), shape_, session_.car(), *selected_,
+                               last_view_, at);
         },
         QStringLiteral("nudge %1 %2 %3 %4")
             .arg(session_.car())

@@ -54,9 +54,11 @@ std::pair<Vec3, Vec3> wood_box(const CarShape& shape, double x0, double x1) {
     return {{side.left(), -shape.half_width, bottom}, {side.right(), shape.half_width, top}};
 }
 
-Placement into_pocket(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish) {
+Placement into_pocket(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish,
+                      std::optional<int> axis) {
     Placement placement;
     placement.in = cut.name;
+    placement.axis = axis.value_or(0);
     Vec3 low = cut.from.cwiseMin(cut.to), high = cut.from.cwiseMax(cut.to);
     const auto [wood_low, wood_high] = wood_box(shape, low.x(), high.x());
     low = low.cwiseMax(wood_low);
@@ -67,13 +69,14 @@ Placement into_pocket(const ShelfPiece& piece, const CarShape& shape, const CutP
     return placement;
 }
 
-Placement into_bore(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish) {
+Placement into_bore(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish,
+                    std::optional<int> own_axis) {
     Placement placement;
     placement.in = cut.name;
     const Vec3 along = (cut.to - cut.from).normalized();
     int axis = 0;
     along.cwiseAbs().maxCoeff(&axis);
-    placement.axis = piece.shape == PieceShape::cylinder ? axis : 0;
+    placement.axis = own_axis.value_or(piece.shape == PieceShape::cylinder ? axis : 0);
     const Vec3 half = half_extent(piece, placement.axis);
     const double length = (cut.to - cut.from).norm();
     // Upright, it lies on the lower end; lying, where the hand is, on the bottom of the hole.
@@ -91,8 +94,23 @@ Placement into_bore(const ShelfPiece& piece, const CarShape& shape, const CutPla
     return placement;
 }
 
-Placement into_cut(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish) {
-    return cut.is_bore ? into_bore(piece, shape, cut, wish) : into_pocket(piece, shape, cut, wish);
+/// @param axis a cylinder's own, where it keeps that.
+Placement into_cut(const ShelfPiece& piece, const CarShape& shape, const CutPlan& cut, const Vec3& wish,
+                   std::optional<int> axis = {}) {
+    return cut.is_bore ? into_bore(piece, shape, cut, wish, axis)
+                       : into_pocket(piece, shape, cut, wish, axis);
+}
+
+/// Whether a cut is where a piece is dragged: it lies under its middle in the view and, but from above, at
+/// its depth.
+bool is_at(const CutPlan& cut, const QPainterPath& outline, View view, const Vec3& at) {
+    const auto axes = axes_of(view);
+    if (!outline.contains({at[axes[0]], at[axes[1]]})) return false;
+    if (view == View::top) return true;
+    const int depth = 3 - axes[0] - axes[1];
+    const double reach = cut.is_bore ? cut.diameter / 2 : 0;
+    const auto [low, high] = std::minmax(cut.from[depth], cut.to[depth]);
+    return low - reach <= at[depth] && at[depth] <= high + reach;
 }
 
 } // namespace
@@ -136,6 +154,36 @@ Placement place_piece_somewhere(const ShelfPiece& piece, const CarPlan& plan, co
     const double x = (plan.axles.rear_x + plan.axles.front_x) / 2;
     const Vec3 half = half_extent(piece, placement.axis);
     placement.at = {x, 0, wood_between(shape, x - half.x(), x + half.x()).first + half.z()};
+    return placement;
+}
+
+Placement drag_piece(const CarPlan& plan, const CarShape& shape, std::size_t index, View view,
+                     const Vec3& to) {
+    const BallastPlan& piece = plan.ballast[index];
+    const auto& cuts = plan.body.cuts;
+    const auto outline_of = [&](const CutPlan& cut) -> const QPainterPath& {
+        return shape.cuts[static_cast<std::size_t>(&cut - cuts.data())].outline[rampwright::ui::index(view)];
+    };
+    Placement placement{to, piece.axis, piece.in};
+    const auto axes = axes_of(view);
+    const auto own =
+        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == piece.in; });
+    if (own != cuts.end() && outline_of(*own).contains({to[axes[0]], to[axes[1]]})) return placement;
+    const auto other = std::find_if(cuts.rbegin(), cuts.rend(), [&](const CutPlan& cut) {
+        return is_at(cut, outline_of(cut), view, to);
+    });
+    if (other != cuts.rend()) {
+        placement.in = other->name;
+        ShelfPiece as_piece;
+        as_piece.shape = piece.shape;
+        as_piece.size = piece.size;
+        const int depth = 3 - axes[0] - axes[1];
+        placement.at[depth] = into_cut(as_piece, shape, *other, to, piece.axis).at[depth];
+    } else if (own != cuts.end()) {
+        QRectF room = shape.ballast[index].outline[rampwright::ui::index(view)].boundingRect();
+        room.moveCenter({to[axes[0]], to[axes[1]]});
+        if (!outline_of(*own).intersects(room)) placement.in.clear();
+    }
     return placement;
 }
 

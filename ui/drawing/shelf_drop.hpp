@@ -27,6 +27,14 @@ Placement place_piece(const ShelfPiece& piece, const CarPlan& plan, const CarSha
 /// The same without a mouse: into the car's last cut, or midway between the axles on the wood.
 Placement place_piece_somewhere(const ShelfPiece& piece, const CarPlan& plan, const CarShape& shape);
 
+/// Where a piece of the car that is dragged in a view comes to lie, and in which cut.
+///
+/// It stays in its cut as long as any of it does, so that what sticks out of it is told; over another cut it
+/// lies in that one, and from above on its floor; wholly outside of every cut none holds it.
+/// @param to where its middle is dragged to, m. @param shape the car's, wherever the piece is drawn by now.
+Placement drag_piece(const CarPlan& plan, const CarShape& shape, std::size_t index, View view,
+                     const Vec3& to);
+
 /// The piece as it will be, for drawing it before it is there.
 BallastPlan ghost_of(const ShelfPiece& piece, const Placement& placement);
 

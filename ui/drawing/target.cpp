@@ -1,5 +1,7 @@
 #include "drawing/target.hpp"
 
+#include "drawing/shelf_drop.hpp"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -154,11 +156,15 @@ QString why_stuck(const CarPlan& plan, const Target& target) {
     return {};
 }
 
-Edit move_target(const Document& document, const CarPlan& plan, std::size_t car, const Target& target,
-                 View view, const Vec3& to) {
+Edit move_target(const Document& document, const CarPlan& plan, const CarShape& shape, std::size_t car,
+                 const Target& target, View view, const Vec3& to) {
     switch (target.kind) {
-    case TargetKind::piece:
-        return move_ballast(document, car, target.index, to);
+    case TargetKind::piece: {
+        const Placement placement = drag_piece(plan, shape, target.index, view, to);
+        return placement.in == plan.ballast[target.index].in
+                   ? move_ballast(document, car, target.index, placement.at)
+                   : move_ballast(document, car, target.index, placement.at, placement.in);
+    }
     case TargetKind::profile_point:
         return move_outline_point(document, car, false, target.index, {to.x(), to.z()});
     case TargetKind::plan_point:

@@ -43,9 +43,10 @@ std::optional<Target> pick(const CarPlan& plan, const CarShape& shape, const Dra
 /// Why a target will not move; empty where it does.
 QString why_stuck(const CarPlan& plan, const Target& target);
 
-/// The edit that brings a target's anchor to `to`. @param plan the car as `document` has it.
-Edit move_target(const Document& document, const CarPlan& plan, std::size_t car, const Target& target,
-                 View view, const Vec3& to);
+/// The edit that brings a target's anchor to `to`; a piece of ballast goes along into the cut it is brought
+/// over. @param plan the car as `document` has it, with the cuts that `shape` shows.
+Edit move_target(const Document& document, const CarPlan& plan, const CarShape& shape, std::size_t car,
+                 const Target& target, View view, const Vec3& to);
 
 /// The edit that takes a target away; nothing where it cannot be.
 std::optional<Edit> remove_target(const Document& document, std::size_t car, const Target& target);

@@ -35,6 +35,9 @@ constexpr auto block = std::to_array<FieldSpec>({
      FIELD_TEXT("The uncut block on your own scale. It wins over the density.")},
     {"@/body/density_kg_m3", FIELD_TEXT("Density"),
      FIELD_TEXT("Of the wood, where the block was not weighed.")},
+    {"@/body/moisture_pct", FIELD_TEXT("Water in it"),
+     FIELD_TEXT("As a share of the dry wood's mass: about 8 % in a heated room, 12 % in the yard, more in a "
+                "damp shed. It counts where the table's density does.")},
     {"@/body/block_mm/0", FIELD_TEXT("Length"), FIELD_TEXT("Of the uncut block.")},
     {"@/body/block_mm/1", FIELD_TEXT("Width"), FIELD_TEXT("Of the uncut block.")},
     {"@/body/block_mm/2", FIELD_TEXT("Height"), FIELD_TEXT("Of the uncut block.")},

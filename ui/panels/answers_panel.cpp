@@ -49,6 +49,11 @@ AnswersPanel::AnswersPanel(Session& session, QWidget* parent) : QFrame(parent), 
                     tr("What the whole car weighs, wheels and axles included."));
     left_ = add_row(QStringLiteral("answer.left"), "scale.margin_g", tr("To the limit"),
                     tr("What may still be added before the race's scale shows more than the rules allow."));
+    // "1.1 g too much" needs the room of the change, which is the mass's.
+    grid->removeWidget(left_.value);
+    grid->removeWidget(left_.change);
+    left_.change->hide();
+    grid->addWidget(left_.value, grid->rowCount() - 1, 1, 1, 2);
     balance_ = add_row(QStringLiteral("answer.balance"), "balance_ahead_of_rear_axle_mm", tr("Balance point"),
                        tr("Where the car would balance on a knife edge, ahead of the rear axle. Further back "
                           "is faster, until the front gets too light."));

@@ -9,13 +9,18 @@
 #include "panels/shelf_list.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/materials/materials.hpp>
+
 #include <QCheckBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QListWidget>
+#include <QMenu>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace rampwright::ui {
 
@@ -73,6 +78,7 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
             bind();
         }
     });
+    add_holding(*form);
     fixed_ = new QCheckBox(tr("Loc&ked in place"), this);
     fixed_->setWhatsThis(
         tr("A locked piece is not moved, neither by hand nor by the planner: for what is glued in."));
@@ -119,6 +125,38 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     refresh();
 }
 
+void LoadSlip::add_holding(QFormLayout& form) {
+    held_ = new QuietComboBox(this);
+    held_->setObjectName(QStringLiteral("ballast.held"));
+    held_->setAccessibleName(tr("What holds the piece"));
+    held_->setToolTip(tr("Glue, a screw, a plug: it weighs too."));
+    held_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    held_->setMinimumContentsLength(12);
+    held_->addItem(tr("not planned"), QString());
+    for (const Holding& holding : holdings())
+        held_->addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
+    form.addRow(tr("Held &by"), held_);
+    connect(held_, &QComboBox::activated, this, &LoadSlip::choose_holding);
+    held_mass_ = new ValueEditor(session_, this);
+    held_mass_->field()->setObjectName(QStringLiteral("ballast.held_mass"));
+    held_mass_->field()->setAccessibleName(tr("Mass of what holds the piece"));
+    held_mass_->setWhatsThis(
+        tr("What the glue, the screw or the plug weighs: weigh the car before and after. "
+           "Left empty, what is typical counts, in grey."));
+    form.addRow(tr("Which &weighs"), held_mass_);
+}
+
+void LoadSlip::choose_holding() {
+    if (!piece_) return;
+    try {
+        session_.apply(set_holding(session_.document(), session_.car(), *piece_,
+                                   held_->currentData().toString().toStdString()));
+    } catch (const Problem& problem) {
+        Q_EMIT canvas_.hint(plain_text(problem));
+        bind();
+    }
+}
+
 QWidget* LoadSlip::make_shelf() {
     auto* shelf = new QWidget(this);
     auto* column = new QVBoxLayout(shelf);
@@ -139,6 +177,7 @@ QWidget* LoadSlip::make_shelf() {
     column->addWidget(hint_);
     column->addWidget(shelf_, 1);
     column->addWidget(add_);
+    column->addWidget(make_household_button());
     connect(shelf_, &ShelfList::picked, &canvas_, &CarCanvas::carry);
     connect(shelf_, &ShelfList::wanted, this, &LoadSlip::put_in_car);
     connect(shelf_, &QListWidget::currentRowChanged, add_,
@@ -149,6 +188,29 @@ QWidget* LoadSlip::make_shelf() {
         if (tool != Tool::piece) shelf_->clearSelection();
     });
     return shelf;
+}
+
+QPushButton* LoadSlip::make_household_button() {
+    auto* button = new QPushButton(tr("Washers, Nuts, Scre&ws"), this);
+    button->setObjectName(QStringLiteral("shelf.household"));
+    button->setToolTip(
+        tr("Puts a household piece on the shelf, with a typical mass: weigh yours, ten at a time."));
+    auto* menu = new QMenu(button);
+    for (const HouseholdPiece& piece : household_pieces()) {
+        const QString mass = quantity_text(piece.mass.value, Quantity::mass, session_.project().units);
+        auto* action = menu->addAction(tr("%1, about %2").arg(QString::fromStdString(piece.name), mass));
+        action->setObjectName(QStringLiteral("household.") + QString::fromStdString(piece.id));
+        connect(action, &QAction::triggered, this, [this, &piece] {
+            try {
+                session_.apply(add_household_piece(session_.document(), piece));
+                Q_EMIT canvas_.hint(tr("A typical mass: weigh yours, ten at a time."));
+            } catch (const Problem& problem) {
+                Q_EMIT canvas_.hint(plain_text(problem));
+            }
+        });
+    }
+    button->setMenu(menu);
+    return button;
 }
 
 void LoadSlip::put_in_car() {
@@ -172,11 +234,14 @@ void LoadSlip::select(std::optional<std::size_t> piece) {
 
 void LoadSlip::bind() {
     const bool some = piece_ && *piece_ < session_.plan().ballast.size();
-    for (QWidget* each : {static_cast<QWidget*>(fixed_), static_cast<QWidget*>(duplicate_),
-                          static_cast<QWidget*>(remove_), static_cast<QWidget*>(in_)})
+    for (QWidget* each :
+         {static_cast<QWidget*>(fixed_), static_cast<QWidget*>(duplicate_), static_cast<QWidget*>(remove_),
+          static_cast<QWidget*>(in_), static_cast<QWidget*>(held_)})
         each->setEnabled(some);
     if (!some) {
         mass_->field()->unbind();
+        held_mass_->field()->unbind();
+        held_->setCurrentIndex(0);
         for (auto* each : at_)
             each->field()->unbind();
         fixed_->setChecked(false);
@@ -188,6 +253,8 @@ void LoadSlip::bind() {
     mass_->field()->bind(pointer() + "/mass_g", tr("mass of %1").arg(name));
     for (std::size_t axis = 0; axis < 3; ++axis)
         at_[axis]->field()->bind(pointer() + "/at_mm/" + std::to_string(axis), tr("place of %1").arg(name));
+    held_->setCurrentIndex(std::max(0, held_->findData(QString::fromStdString(piece.held))));
+    held_mass_->field()->bind(pointer() + "/held_g", tr("mass of what holds %1").arg(name));
     fixed_->setChecked(piece.fixed);
     QStringList cuts{tr("nothing")};
     int holder = 0;

@@ -9,6 +9,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -29,6 +30,9 @@ public:
 
 private:
     QWidget* make_shelf();
+    QPushButton* make_household_button();
+    void add_holding(QFormLayout& form);
+    void choose_holding();
     void select(std::optional<std::size_t> piece);
     void refresh();
     void bind();
@@ -40,10 +44,10 @@ private:
     std::optional<std::size_t> piece_;
     QListWidget* list_;
     QLabel *empty_, *hint_;
-    ValueEditor* mass_;
+    ValueEditor *mass_, *held_mass_;
     std::array<ValueEditor*, 3> at_{};
     QCheckBox* fixed_;
-    QComboBox* in_;
+    QComboBox *in_, *held_;
     QPushButton *duplicate_, *remove_, *add_;
     ShelfList* shelf_;
     bool filling_ = false;

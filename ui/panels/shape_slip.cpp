@@ -6,6 +6,7 @@
 #include "panels/shape_picker.hpp"
 #include "panels/tool_panel.hpp"
 #include "panels/value_slip.hpp"
+#include "panels/wood_choice.hpp"
 #include "panels/wood_panel.hpp"
 
 #include <QLabel>
@@ -27,6 +28,9 @@ ShapeSlip::ShapeSlip(Session& session, CarCanvas& canvas, QWidget* parent) : QWi
     auto* picker = new ShapePicker(session, this);
     add(tr("Start from a shape"), picker);
     connect(picker, &ShapePicker::refused, &canvas, &CarCanvas::hint);
+    auto* wood = new WoodChoice(session, this);
+    connect(wood, &WoodChoice::refused, &canvas, &CarCanvas::hint);
+    column->addWidget(wood);
     column->addWidget(new ValueSlip(session, shape_fields(), this));
     column->addStretch(1);
 }

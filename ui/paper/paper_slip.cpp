@@ -171,12 +171,9 @@ void PaperSlip::refresh_holdings() {
             choice->setMinimumContentsLength(12);
             connect(choice, &QComboBox::currentIndexChanged, this, [this, i, choice] {
                 const std::string id = choice->currentData().toString().toStdString();
-                const std::string pointer = "/cars/" + std::to_string(desk_.session().car()) + "/ballast/" +
-                                            std::to_string(i) + "/held";
                 try {
-                    desk_.session().apply(set_value(desk_.session().document(), pointer,
-                                                    id.empty() ? Json() : Json(id),
-                                                    tr("Set what holds a weight").toStdString()));
+                    desk_.session().apply(
+                        set_holding(desk_.session().document(), desk_.session().car(), i, id));
                 } catch (const Problem& problem) {
                     say(problem_text(problem));
                 }

@@ -66,7 +66,9 @@ QString piece_words(const BallastPlan& piece, const Words& words) {
 
 QString held_words(const BallastPlan& piece) {
     if (const Holding* holding = find_holding(piece.held))
-        return Words::tr("%1, %2").arg(from_utf8(holding->name), Words::grams(holding->mass.value));
+        return Words::tr("%1, %2").arg(from_utf8(holding->name),
+                                       Words::grams(piece.held_mass.value_or(holding->mass.value)));
+    if (piece.held_mass) return Words::tr("%1 of glue, screw or plug").arg(Words::grams(*piece.held_mass));
     if (piece.shape == PieceShape::putty) return Words::tr("pressed in, tape over it where allowed");
     return Words::tr("glue or screw (not planned: weigh it)");
 }

@@ -20,6 +20,14 @@ bool is_block(const QPainterPath& outline, const QRectF& block) {
            std::abs(box.height() - block.height()) < 1e-6;
 }
 
+/// On which side of the line to saw, and what the blade takes.
+QString saw_words(const Job& job) {
+    const double kerf = job.project.tools.saw_kerf;
+    if (!(kerf > 0)) return Words::tr("Saw on the outside of the line, in what falls away.");
+    return Words::tr("Saw on the outside of the line, in what falls away: the blade takes %1.")
+        .arg(job.words.length(kerf));
+}
+
 void add_wood_steps(const Job& job, std::vector<Step>& steps) {
     const CarPlan& plan = job.plan;
     const Words& words = job.words;
@@ -56,7 +64,7 @@ void add_wood_steps(const Job& job, std::vector<Step>& steps) {
         steps.push_back(
             {Words::tr("Saw the side shape"),
              Words::tr("Keep the offcuts: they hold the car level later on."),
-             Words::tr("Saw just outside of the line; tape the offcuts back on for the next cuts."),
+             saw_words(job) + QLatin1Char(' ') + Words::tr("Tape the offcuts back on for the next cuts."),
              {"saw"},
              sawn});
     if (!plan.body.cuts.empty())
@@ -67,8 +75,7 @@ void add_wood_steps(const Job& job, std::vector<Step>& steps) {
                          {"drill"},
                          drilled});
     if (!is_block(job.shape.wood[index(View::top)], QRectF(0, -block.y() / 2, block.x(), block.y())))
-        steps.push_back(
-            {Words::tr("Saw the top shape"), {}, Words::tr("Saw just outside of the line."), {"saw"}, sawn});
+        steps.push_back({Words::tr("Saw the top shape"), {}, saw_words(job), {"saw"}, sawn});
     const QString round =
         plan.body.edge_radius > 0
             ? Words::tr("Sand to the line, edges rounded to %1.").arg(words.length(plan.body.edge_radius))

@@ -120,6 +120,10 @@ void put_tile(Flow& flow, const Job& job, const TemplatePlan& plan, std::size_t 
                      .arg(row * plan.along.size() + column + 1)
                      .arg(plan.along.size() * plan.up.size());
     flow.put({body.left(), flow.y() + ascent_of(name_style)}, title, name_style);
+    if (const double kerf = job.project.tools.saw_kerf; kerf > 0)
+        flow.put({body.right(), flow.y() + ascent_of(name_style)},
+                 Words::tr("Saw on the outside of the line: the blade takes %1.").arg(job.words.length(kerf)),
+                 note_style, Align::right);
     flow.skip(leading_of(name_style));
     const QString note = plan.whole()
                              ? view_note(plan.view)
