@@ -143,6 +143,33 @@ TEST_CASE("depths are those a ruler finds", "[sheet][content]") {
     }
 }
 
+TEST_CASE("the sheet says on which side of the line to saw, and what the blade takes", "[sheet][content]") {
+    Project project = demo_project();
+    project.tools.saw_kerf = 1.7e-3;
+    const auto count = [&](std::size_t car, const std::string& words) {
+        const std::string text = squeezed(text_of(project, car, Paper::a4));
+        int found = 0;
+        for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1))
+            ++found;
+        return found;
+    };
+    // Swift's side is sawn, seen from above it is the block: one template and one step.
+    CHECK(count(2, "Saw on the outside of the line") == 2);
+    CHECK(count(2, "the blade takes 1.7 mm.") == 2);
+    project.tools.saw_kerf = 0;
+    CHECK(count(2, "Saw on the outside of the line") == 1);
+    CHECK(count(2, "the blade takes") == 0);
+}
+
+TEST_CASE("what holds a weight is on the sheet with what it weighs", "[sheet][content]") {
+    Project project = demo_project();
+    project.cars[0].ballast[0].held = "screw";
+    project.cars[0].ballast[0].held_mass = 1.3e-3;
+    const std::string text = text_of(project, 0, Paper::a4);
+    CHECK(on_one_line(text, {"one small wood screw for tungsten bar 13", "1.3"}));
+    check_numbers(project, 0, Paper::a4);
+}
+
 TEST_CASE("the cautions of the work at hand are on the sheet, with who does it", "[sheet][content]") {
     Project project = demo_project();
     BallastPlan lead = project.cars[0].ballast[0];

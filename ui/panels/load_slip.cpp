@@ -131,19 +131,26 @@ void LoadSlip::add_holding(QFormLayout& form) {
     held_->setAccessibleName(tr("What holds the piece"));
     held_->setToolTip(tr("Glue, a screw, a plug: it weighs too."));
     held_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    held_->setMinimumContentsLength(12);
+    held_->setMinimumContentsLength(6);
     held_->addItem(tr("not planned"), QString());
     for (const Holding& holding : holdings())
         held_->addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
-    form.addRow(tr("Held &by"), held_);
     connect(held_, &QComboBox::activated, this, &LoadSlip::choose_holding);
     held_mass_ = new ValueEditor(session_, this);
     held_mass_->field()->setObjectName(QStringLiteral("ballast.held_mass"));
     held_mass_->field()->setAccessibleName(tr("Mass of what holds the piece"));
+    held_mass_->setToolTip(tr("What that weighs."));
     held_mass_->setWhatsThis(
         tr("What the glue, the screw or the plug weighs: weigh the car before and after. "
            "Left empty, what is typical counts, in grey."));
-    form.addRow(tr("Which &weighs"), held_mass_);
+    held_mass_->field()->setMinimumWidth(84);
+    held_mass_->setFixedWidth(84);
+    auto* row = new QHBoxLayout;
+    row->addWidget(held_, 1, Qt::AlignTop);
+    row->addWidget(held_mass_);
+    auto* label = new QLabel(tr("Held &by"), this);
+    label->setBuddy(held_);
+    form.addRow(label, row);
 }
 
 void LoadSlip::choose_holding() {

@@ -3,6 +3,7 @@
 #include "sheet/fitting.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace rampwright::ui::paper {
 namespace {
@@ -12,12 +13,6 @@ bool says_done(const CarPlan& plan, std::initializer_list<const char*> words) {
     return std::any_of(plan.done.begin(), plan.done.end(), [&](const std::string& done) {
         return std::any_of(words.begin(), words.end(), [&](const char* word) { return done == word; });
     });
-}
-
-bool is_block(const QPainterPath& outline, const QRectF& block) {
-    const QRectF box = outline.boundingRect();
-    return outline.elementCount() <= 5 && std::abs(box.width() - block.width()) < 1e-6 &&
-           std::abs(box.height() - block.height()) < 1e-6;
 }
 
 /// On which side of the line to saw, and what the blade takes.
@@ -59,8 +54,7 @@ void add_wood_steps(const Job& job, std::vector<Step>& steps) {
                      holes,
                      {plan.axles.holes == Holes::slots ? "saw" : "drill"},
                      drilled});
-    const Vec3& block = plan.body.block;
-    if (!is_block(job.shape.wood[index(View::side)], QRectF(0, 0, block.x(), block.z())))
+    if (is_sawn(job, View::side))
         steps.push_back(
             {Words::tr("Saw the side shape"),
              Words::tr("Keep the offcuts: they hold the car level later on."),
@@ -74,7 +68,7 @@ void add_wood_steps(const Job& job, std::vector<Step>& steps) {
                          Words::tr("Drill and chisel by the map, the block clamped between scraps."),
                          {"drill"},
                          drilled});
-    if (!is_block(job.shape.wood[index(View::top)], QRectF(0, -block.y() / 2, block.x(), block.y())))
+    if (is_sawn(job, View::top))
         steps.push_back({Words::tr("Saw the top shape"), {}, saw_words(job), {"saw"}, sawn});
     const QString round =
         plan.body.edge_radius > 0
@@ -113,6 +107,15 @@ void add_weight_steps(const Job& job, std::vector<Step>& steps) {
 }
 
 } // namespace
+
+bool is_sawn(const Job& job, View view) {
+    const Vec3& size = job.plan.body.block;
+    const double across = view == View::side ? size.z() : size.y();
+    const QPainterPath& outline = job.shape.wood[index(view)];
+    const QRectF box = outline.boundingRect();
+    return outline.elementCount() > 5 || std::abs(box.width() - size.x()) >= 1e-6 ||
+           std::abs(box.height() - across) >= 1e-6;
+}
 
 std::vector<Step> build_steps(const Job& job) {
     std::vector<Step> steps;

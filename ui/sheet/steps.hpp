@@ -12,6 +12,9 @@ struct Step {
     bool done = false;
 };
 
+/// Whether the outline in a view, side or top, is another than the block's own.
+bool is_sawn(const Job& job, View view);
+
 /// The steps that this car needs, in order.
 std::vector<Step> build_steps(const Job& job);
 

@@ -1,6 +1,7 @@
 #include "sheet/callouts.hpp"
 #include "sheet/car_drawing.hpp"
 #include "sheet/check_bars.hpp"
+#include "sheet/steps.hpp"
 #include "sheet/tiles.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -120,7 +121,7 @@ void put_tile(Flow& flow, const Job& job, const TemplatePlan& plan, std::size_t 
                      .arg(row * plan.along.size() + column + 1)
                      .arg(plan.along.size() * plan.up.size());
     flow.put({body.left(), flow.y() + ascent_of(name_style)}, title, name_style);
-    if (const double kerf = job.project.tools.saw_kerf; kerf > 0)
+    if (const double kerf = job.project.tools.saw_kerf; kerf > 0 && is_sawn(job, plan.view))
         flow.put({body.right(), flow.y() + ascent_of(name_style)},
                  Words::tr("Saw on the outside of the line: the blade takes %1.").arg(job.words.length(kerf)),
                  note_style, Align::right);
