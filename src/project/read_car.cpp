@@ -1,6 +1,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/data_table.hpp>
+#include <rampwright/project/job.hpp>
 
 namespace rampwright {
 
@@ -90,6 +91,15 @@ Readings read_readings(const Node& readings) {
     return r;
 }
 
+/// The plan does not hold what is decided (job.hpp reads it when asked); a word that is no step is refused.
+void read_decided(const Node& decided) {
+    std::array<std::pair<std::string_view, JobStep>, all_job_steps.size()> words;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        words[i] = {to_string(all_job_steps[i]), all_job_steps[i]};
+    for (const Node& row : decided.rows())
+        row.word<JobStep>(std::span<const std::pair<std::string_view, JobStep>>(words));
+}
+
 } // namespace
 
 CarPlan read_car(const Node& car, std::size_t index, const Model& project_model) {
@@ -102,6 +112,7 @@ CarPlan read_car(const Node& car, std::size_t index, const Model& project_model)
     plan.built_on = read_date(car["built_on"]);
     for (const Node& step : car["done"].rows())
         plan.done.push_back(step.text());
+    read_decided(car["decided"]);
     plan.body = read_body(car["body"]);
     plan.axles = read_axles(car["axles"], plan.body);
     plan.wheels = read_wheels(car["wheels"], plan.axles);

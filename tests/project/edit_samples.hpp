@@ -3,6 +3,7 @@
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
 #include <rampwright/project/edits.hpp>
+#include <rampwright/project/job.hpp>
 
 #include <functional>
 #include <random>
@@ -187,6 +188,8 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
          }},
         {"remove_tuning_event", [=](const Document& d) { return remove_tuning_event(d, 2, n % 2); }},
         {"clear_tuning_log", [=](const Document& d) { return clear_tuning_log(d, 2); }},
+        {"set_decided",
+         [=](const Document& d) { return set_decided(d, car, all_job_steps[n % 7], n % 3 != 0); }},
         {"set_units",
          [=](const Document& d) {
              return set_units(d, n % 2 == 0 ? UnitSystem::inch_ounce : UnitSystem::metric);

@@ -9,7 +9,7 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr int ruler_height = 40, tick_spacing = 8;
+constexpr int ruler_height = 40, tick_spacing = 8, mark_room = 20;
 
 } // namespace
 
@@ -19,11 +19,18 @@ StepButton::StepButton(const QString& name, QWidget* parent) : QAbstractButton(p
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setCursor(Qt::PointingHandCursor);
+    setAccessibleDescription(tr("open"));
+}
+
+void StepButton::set_decided(bool decided) {
+    decided_ = decided;
+    setAccessibleDescription(decided ? tr("decided") : tr("open"));
+    update();
 }
 
 QSize StepButton::sizeHint() const {
     const QFontMetrics metrics(text_font(1.05, true));
-    return {metrics.horizontalAdvance(text()) + 36, ruler_height};
+    return {metrics.horizontalAdvance(text()) + 36 + mark_room, ruler_height};
 }
 
 void StepButton::paintEvent(QPaintEvent*) {
@@ -39,6 +46,15 @@ void StepButton::paintEvent(QPaintEvent*) {
     painter.setPen(isChecked() || hot ? t.ink : t.faint_ink);
     painter.drawText(rect().adjusted(20, 0, 0, -8), Qt::AlignVCenter | Qt::AlignLeft | Qt::TextShowMnemonic,
                      text());
+    const QPointF mark(20 + shown + 12, (height() - 8) / 2.0);
+    if (decided_) {
+        painter.setPen(QPen(t.ink, 2.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.drawPolyline(
+            QPolygonF{mark + QPointF(-5, 0), mark + QPointF(-1.5, 4), mark + QPointF(5.5, -5)});
+    } else {
+        painter.setPen(QPen(t.faint_ink, 1.2));
+        painter.drawEllipse(mark, 3.5, 3.5);
+    }
     if (isChecked()) painter.fillRect(QRectF(12, height() - 3, shown + 16, 3), t.accent);
     if (hasFocus()) {
         painter.setPen(QPen(t.accent, 1.5, Qt::DotLine));
@@ -67,6 +83,11 @@ void StepRuler::add(Step step, const QString& name, const QString& why) {
 
 void StepRuler::choose(Step step) {
     if (auto* button = group_->button(static_cast<int>(step))) button->setChecked(true);
+}
+
+void StepRuler::mark(Step step, bool decided) {
+    if (auto* button = static_cast<StepButton*>(group_->button(static_cast<int>(step))))
+        button->set_decided(decided);
 }
 
 void StepRuler::paintEvent(QPaintEvent* event) {

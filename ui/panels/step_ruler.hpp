@@ -1,5 +1,7 @@
 #pragma once
 
+#include <rampwright/project/job.hpp>
+
 #include <QAbstractButton>
 #include <QFrame>
 
@@ -9,10 +11,9 @@ class QButtonGroup;
 
 namespace rampwright::ui {
 
-/// The order of the job.
-enum class Step { agree, shape, roll, load, aim, run, paper };
+using Step = JobStep;
 
-/// The job laid out as a ruler: one mark a step, the one in hand underlined.
+/// The job laid out as a ruler: one mark a step, the one in hand underlined, a decided one ticked.
 class StepRuler : public QFrame {
     Q_OBJECT
 
@@ -21,6 +22,7 @@ public:
     /// Appends a step; only steps with something behind them are on the ruler.
     void add(Step step, const QString& name, const QString& why);
     void choose(Step step);
+    void mark(Step step, bool decided);
 
 Q_SIGNALS:
     void chosen(Step step);
@@ -39,9 +41,16 @@ class StepButton : public QAbstractButton {
 public:
     StepButton(const QString& name, QWidget* parent);
     QSize sizeHint() const override;
+    /// A tick where it is decided, an empty ring where it is open: told apart by shape, and in words for
+    /// those who do not see it.
+    void set_decided(bool decided);
+    bool decided() const { return decided_; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+
+private:
+    bool decided_ = false;
 };
 
 } // namespace rampwright::ui

@@ -7,6 +7,7 @@
 #include "panels/energy_panel.hpp"
 #include "panels/findings_panel.hpp"
 #include "panels/notice_bar.hpp"
+#include "panels/step_note.hpp"
 #include "shaded/picture_corner.hpp"
 #include "text/figure_text.hpp"
 
@@ -156,6 +157,7 @@ void MainWindow::build_middle() {
             sheets_->addWidget(view.widget);
         steps_->add(page.step, page.name, page.why);
     }
+    mark_decided_steps(*steps_, session_);
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
     connect(views_, &QTabBar::currentChanged, this, &MainWindow::show_view);
     connect(cars_, &QTabBar::currentChanged, this, [this](int car) {

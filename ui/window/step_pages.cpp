@@ -6,6 +6,7 @@
 #include "panels/agree_slip.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/shape_slip.hpp"
+#include "panels/step_note.hpp"
 #include "panels/value_slip.hpp"
 #include "panels/weigh_slip.hpp"
 #include "paper/paper_desk.hpp"
@@ -17,7 +18,6 @@
 #include <QCoreApplication>
 #include <QVBoxLayout>
 
-#include <array>
 #include <initializer_list>
 #include <utility>
 
@@ -42,50 +42,38 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     };
     auto* desk = new PaperDesk(session); // the session's
     auto* pages = new PaperView(*desk);
-    const auto page = [](Step step, const QString& name, const QString& why, QWidget* slip) {
-        return StepPage{step, name, why, slip, nullptr, true, {}};
+    const auto page = [&session](Step step, const QString& why, QWidget* slip) {
+        auto* noted = in_a_column({new StepNote(session, step), slip});
+        return StepPage{step, step_name(step), why, noted, nullptr, true, {}};
     };
-    StepPage roll =
-        page(Step::roll, tr("Roll"), tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
+    StepPage roll = page(Step::roll, tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
     roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)}};
-    StepPage aim =
-        page(Step::aim, tr("Aim"), tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
+    StepPage aim = page(Step::aim, tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
     aim.views = {{tr("Drift Board"), new TuningView(session)},
                  {tr("Steer and Time"), new SteerCurvesView(session)},
                  {tr("Cant"), new CantView(session)}};
-    StepPage run =
-        page(Step::run, tr("Run"), tr("The lane and the air."), new ValueSlip(session, run_fields()));
+    StepPage run = page(Step::run, tr("The lane and the air."), new ValueSlip(session, run_fields()));
     run.sheet = new RunSheet(session);
     run.drawer = false;
-    StepPage paper = page(Step::paper, tr("Paper"),
-                          tr("The build sheet: to print at true size, cut, measure and tick off."),
-                          in_a_column({new PaperSlip(*desk, *pages), new WeighSlip(session)}));
+    StepPage paper =
+        page(Step::paper, tr("The build sheet: to print at true size, cut, measure and tick off."),
+             in_a_column({new PaperSlip(*desk, *pages), new WeighSlip(session)}));
     paper.sheet = pages;
     paper.drawer = false;
-    return {page(Step::agree, tr("Agree"), tr("What the race allows, and how it weighs."),
-                 new AgreeSlip(session)),
-            page(Step::shape, tr("Shape"), tr("The wood: what it weighs and how it is cut."),
-                 new ShapeSlip(session, drawing)),
-            std::move(roll),
-            page(Step::load, tr("Load"), tr("Where the weight goes. Drag a piece on the drawing, or type."),
-                 new LoadSlip(session, drawing)),
-            std::move(aim),
-            std::move(run),
-            std::move(paper)};
+    return {
+        page(Step::agree, tr("What the race allows, and how it weighs."), new AgreeSlip(session)),
+        page(Step::shape, tr("The wood: what it weighs and how it is cut."), new ShapeSlip(session, drawing)),
+        std::move(roll),
+        page(Step::load, tr("Where the weight goes. Drag a piece on the drawing, or type."),
+             new LoadSlip(session, drawing)),
+        std::move(aim),
+        std::move(run),
+        std::move(paper)};
 }
 
 std::optional<Step> step_named(std::string_view name) {
-    static constexpr std::array<std::pair<std::string_view, Step>, 7> names{{
-        {"agree", Step::agree},
-        {"shape", Step::shape},
-        {"roll", Step::roll},
-        {"load", Step::load},
-        {"aim", Step::aim},
-        {"run", Step::run},
-        {"paper", Step::paper},
-    }};
-    for (const auto& [word, step] : names)
-        if (word == name) return step;
+    for (const Step step : all_job_steps)
+        if (to_string(step) == name) return step;
     return std::nullopt;
 }
 
