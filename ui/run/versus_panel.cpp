@@ -3,6 +3,7 @@
 #include "fields/quiet_combo_box.hpp"
 #include "look/theme.hpp"
 #include "run/bell_plot.hpp"
+#include "run/difference_table.hpp"
 #include "run/draws_bar.hpp"
 #include "run/race_panel.hpp"
 
@@ -82,7 +83,12 @@ VersusPanel::VersusPanel(Session& session, QWidget* parent)
     inner->addWidget(gap_);
     inner->addWidget(lead_);
     inner->addWidget(bells_, 2);
-    column->addWidget(results_, 2);
+    auto* halves = new QHBoxLayout;
+    halves->setSpacing(20);
+    differences_ = new DifferenceTable(session_, this);
+    halves->addWidget(results_, 1);
+    halves->addWidget(differences_, 1);
+    column->addLayout(halves, 3);
     auto* bar = new DrawsBar(job_, this);
     column->addWidget(bar);
     race_ = new RacePanel(this);
@@ -145,6 +151,8 @@ void VersusPanel::ask(std::uint64_t seed) {
 }
 
 void VersusPanel::show_race() {
+    differences_->want(std::size_t(std::max(0, first_->currentIndex())),
+                       std::size_t(std::max(0, second_->currentIndex())));
     race_->show_race(session_.project(), std::size_t(first_->currentIndex()),
                      std::size_t(second_->currentIndex()));
 }

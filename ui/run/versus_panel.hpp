@@ -10,6 +10,7 @@ class QLabel;
 namespace rampwright::ui {
 
 class BellPlot;
+class DifferenceTable;
 class RacePanel;
 
 /// Two cars on one clock: the same draws for what they share, the chance of winning, the gap, both spreads on
@@ -36,6 +37,7 @@ private:
     QComboBox *first_, *second_;
     QLabel *wins_, *gap_, *lead_;
     BellPlot* bells_;
+    DifferenceTable* differences_;
     RacePanel* race_;
     QWidget* results_;
     const DrawsResult* shown_ = nullptr;
