@@ -12,7 +12,10 @@
 #include "paper/paper_desk.hpp"
 #include "paper/paper_slip.hpp"
 #include "paper/paper_view.hpp"
+#include "roll/pendulum_view.hpp"
+#include "roll/spin_down_view.hpp"
 #include "roll/wheel_bench_view.hpp"
+#include "roll/wheel_plot_view.hpp"
 #include "run/run_sheet.hpp"
 
 #include <QCoreApplication>
@@ -47,7 +50,10 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
         return StepPage{step, step_name(step), why, noted, nullptr, true, {}};
     };
     StepPage roll = page(Step::roll, tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
-    roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)}};
+    roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)},
+                  {tr("Wheels Drawn"), new WheelPlotView(session)},
+                  {tr("Pendulum"), new PendulumView(session)},
+                  {tr("Spin-Down"), new SpinDownView(session)}};
     StepPage aim = page(Step::aim, tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
     aim.views = {{tr("Drift Board"), new TuningView(session)},
                  {tr("Steer and Time"), new SteerCurvesView(session)},

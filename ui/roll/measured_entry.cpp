@@ -1,0 +1,67 @@
+#include "roll/measured_entry.hpp"
+
+#include <rampwright/units/entry.hpp>
+#include <rampwright/units/format.hpp>
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace rampwright::ui {
+
+MeasuredEntry::MeasuredEntry(Session& session, const QString& object_name, const QString& label,
+                             Quantity quantity, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      quantity_(quantity),
+      value_(new QLineEdit(this)),
+      sigma_(new QLineEdit(this)) {
+    value_->setObjectName(object_name);
+    sigma_->setObjectName(object_name + QStringLiteral(".sigma"));
+    sigma_->setWhatsThis(tr("The standard uncertainty of the reading: about two of three readings lie within "
+                            "it. Empty for none."));
+    setFocusProxy(value_);
+    name(label);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(value_, 3);
+    row->addWidget(new QLabel(QStringLiteral("±"), this));
+    row->addWidget(sigma_, 2);
+    for (QLineEdit* edit : {value_, sigma_}) {
+        connect(edit, &QLineEdit::textEdited, this, [this] {
+            typed_ = true;
+            Q_EMIT changed();
+        });
+        connect(edit, &QLineEdit::editingFinished, this, [this, edit] { spell_out(*edit); });
+    }
+}
+
+void MeasuredEntry::name(const QString& label) {
+    value_->setAccessibleName(label);
+    sigma_->setAccessibleName(tr("%1, uncertainty").arg(label));
+}
+
+void MeasuredEntry::show_value(const Measured& value) {
+    const UnitSystem units = session_.project().units;
+    value_->setText(QString::fromStdString(format_entry(value.value, quantity_, units)));
+    sigma_->setText(QString::fromStdString(format_entry(value.sigma, quantity_, units)));
+}
+
+double MeasuredEntry::si(const QLineEdit& edit) const {
+    return parse_entry(edit.text().trimmed().toStdString(), quantity_, session_.project().units);
+}
+
+// A bare number is given its unit, so that it means the same when the project's units are changed.
+void MeasuredEntry::spell_out(QLineEdit& edit) {
+    try {
+        if (!edit.text().trimmed().isEmpty())
+            edit.setText(QString::fromStdString(format_entry(si(edit), quantity_, session_.project().units)));
+    } catch (const EntryError&) {
+        // The text stays to be mended; the result says what is wrong with it.
+    }
+}
+
+Measured MeasuredEntry::read() const {
+    return {si(*value_), sigma_->text().trimmed().isEmpty() ? 0 : si(*sigma_)};
+}
+
+} // namespace rampwright::ui

@@ -1,0 +1,177 @@
+#include "roll/pendulum_view.hpp"
+
+#include "fields/field_spec.hpp"
+#include "fields/quiet_combo_box.hpp"
+#include "session/follow.hpp"
+#include "text/figure_text.hpp"
+
+#include <rampwright/units/format.hpp>
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace rampwright::ui {
+
+PendulumView::PendulumView(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      wires_(new QuietComboBox(this)),
+      corner_(new QuietComboBox(this)),
+      wheel_(new MeasuredEntry(session, QStringLiteral("pendulum.mass"), tr("Wheel weighs"), Quantity::mass,
+                               this)),
+      plate_(new MeasuredEntry(session, QStringLiteral("pendulum.plate"), tr("Plate weighs"), Quantity::mass,
+                               this)),
+      spread_(new MeasuredEntry(session, QStringLiteral("pendulum.spread"), tr("Wires apart"),
+                                Quantity::length, this)),
+      length_(new MeasuredEntry(session, QStringLiteral("pendulum.length"), tr("Wires long"),
+                                Quantity::length, this)),
+      time_(new MeasuredEntry(session, QStringLiteral("pendulum.time"), tr("Time with the wheel"),
+                              Quantity::time, this)),
+      plate_time_(new MeasuredEntry(session, QStringLiteral("pendulum.plate_time"),
+                                    tr("Time of the plate alone"), Quantity::time, this)),
+      swing_(new MeasuredEntry(session, QStringLiteral("pendulum.swing"), tr("Swing to one side"),
+                               Quantity::angle, this)),
+      spread_label_(new QLabel(this)),
+      result_(new QLabel(this)),
+      count_(new QSpinBox(this)),
+      put_(new QPushButton(tr("&Put It on the Car"), this)) {
+    setObjectName(QStringLiteral("pendulum"));
+    wires_->setObjectName(QStringLiteral("pendulum.wires"));
+    wires_->setAccessibleName(tr("How it hangs"));
+    wires_->addItems({tr("Two wires"), tr("Three wires")});
+    corner_->setObjectName(QStringLiteral("pendulum.corner"));
+    corner_->setAccessibleName(tr("Wheel that takes it"));
+    corner_->addItem(tr("all wheels"));
+    for (const Corner corner : all_corners)
+        corner_->addItem(QString::fromStdString(in_words(corner)));
+    count_->setObjectName(QStringLiteral("pendulum.count"));
+    count_->setAccessibleName(tr("Full swings timed"));
+    count_->setRange(1, 1000);
+    count_->setValue(20);
+    result_->setObjectName(QStringLiteral("pendulum.result"));
+    result_->setWordWrap(true);
+    put_->setObjectName(QStringLiteral("pendulum.put"));
+    setWhatsThis(tr("Hang the wheel level on two or three equally long upright wires, its axle's line in the "
+                    "middle, twist it a little and time full swings, there and back. A plate that carries it "
+                    "is timed alone too; without one leave its mass at zero."));
+    auto* form = new QFormLayout(this);
+    form->setContentsMargins(12, 8, 12, 8);
+    form->addRow(tr("It hangs on"), wires_);
+    form->addRow(wheel_->focusProxy()->accessibleName(), wheel_);
+    form->addRow(plate_->focusProxy()->accessibleName(), plate_);
+    form->addRow(spread_label_, spread_);
+    form->addRow(length_->focusProxy()->accessibleName(), length_);
+    form->addRow(count_->accessibleName(), count_);
+    form->addRow(time_->focusProxy()->accessibleName(), time_);
+    form->addRow(plate_time_->focusProxy()->accessibleName(), plate_time_);
+    form->addRow(swing_->focusProxy()->accessibleName(), swing_);
+    form->addRow(result_);
+    auto* put_row = new QHBoxLayout;
+    put_row->addWidget(put_);
+    put_row->addWidget(corner_);
+    put_row->addStretch(1);
+    form->addRow(put_row);
+
+    plate_->show_value({0, 0});
+    spread_->show_value({20e-3, 0.1e-3});
+    length_->show_value({0.5, 0.5e-3});
+    swing_->show_value({10 * std::numbers::pi / 180, 0});
+    for (MeasuredEntry* entry : {wheel_, plate_, spread_, length_, time_, plate_time_, swing_})
+        connect(entry, &MeasuredEntry::changed, this, &PendulumView::show_result);
+    connect(wires_, &QComboBox::currentIndexChanged, this, &PendulumView::show_result);
+    connect(count_, &QSpinBox::valueChanged, this, &PendulumView::show_result);
+    connect(put_, &QPushButton::clicked, this, &PendulumView::put_on_car);
+    follow_while_seen(*this, session_, [this] { refresh(); });
+}
+
+void PendulumView::refresh() {
+    if (session_.in_gesture()) return;
+    constexpr double scale_sigma = 0.01e-3; // of a pocket scale, a start
+    if (!wheel_->typed())
+        wheel_->show_value({session_.plan().wheels[std::size_t(Corner::rear_left)].mass, scale_sigma});
+    show_result();
+}
+
+WireBench PendulumView::read() const {
+    const auto per_swing = [&](Measured time) {
+        return Measured{time.value / count_->value(), time.sigma / count_->value()};
+    };
+    Measured radius = spread_->read();
+    if (wires_->currentIndex() == 0) radius = {radius.value / 2, radius.sigma / 2};
+    WireBench bench;
+    bench.body_mass = wheel_->read();
+    bench.platform_mass = plate_->read();
+    bench.radius = radius;
+    bench.length = length_->read();
+    bench.period = per_swing(time_->read());
+    if (bench.platform_mass.value > 0) bench.platform_period = per_swing(plate_time_->read());
+    bench.amplitude = swing_->read().value;
+    bench.gravity = session_.project().track.gravity;
+    return bench;
+}
+
+void PendulumView::show_result() {
+    const QString spread = wires_->currentIndex() == 0 ? tr("Wires apart") : tr("Axle's line to a wire");
+    spread_label_->setText(spread);
+    spread_->name(spread);
+    inertia_.reset();
+    try {
+        const WireBench bench = read();
+        if (bench.body_mass.value <= 0 || bench.radius.value <= 0 || bench.length.value <= 0 ||
+            bench.period.value <= 0 || bench.platform_mass.value < 0)
+            throw Problem(Exit::could_not, "-", tr("Mass, wires and time must be above zero").toStdString(),
+                          tr("type what was measured").toStdString());
+        if (!(std::abs(bench.amplitude) < std::numbers::pi / 2) ||
+            bench.length.value < 2 * bench.radius.value)
+            throw Problem(Exit::could_not, "-", tr("The swing or the wires cannot be so").toStdString(),
+                          tr("swing less than 90°, on wires longer than they are apart").toStdString());
+        const Combined found = measure_inertia(bench);
+        if (!(found.value > 0))
+            throw Problem(Exit::could_not, "-", tr("It swings too quickly for what it weighs").toStdString(),
+                          tr("look at the time, the number of swings and the wires").toStdString());
+        const std::array<QString, 6> sources{
+            tr("the wheel's mass"),  tr("the plate's mass"), tr("where the wires are"),
+            tr("the wires' length"), tr("the time"),         tr("the plate's time")};
+        std::size_t worst = 0;
+        for (std::size_t i = 0; i < std::min(sources.size(), found.contributions.size()); ++i)
+            if (std::abs(found.contributions[i]) > std::abs(found.contributions[worst])) worst = i;
+        const QString value = QString::fromStdString(
+            format_with_sigma(found.value, found.sigma, Quantity::inertia, session_.project().units));
+        result_->setText(
+            found.sigma > 0
+                ? tr("Spin inertia %1; most of the doubt comes from %2.").arg(value, sources[worst])
+                : tr("Spin inertia %1.").arg(value));
+        inertia_ = found;
+    } catch (const Problem& problem) {
+        result_->setText(plain_text(problem));
+    }
+    put_->setEnabled(inertia_.has_value());
+}
+
+void PendulumView::put_on_car() {
+    if (!inertia_) return;
+    Edit edit{session_.document(), tr("Set spin inertia from the pendulum").toStdString(), {}};
+    try {
+        for (std::size_t i = 0; i < all_corners.size(); ++i) {
+            if (corner_->currentIndex() > 0 && corner_->currentIndex() != static_cast<int>(i) + 1) continue;
+            const std::string key =
+                "@/wheels/" + std::string(to_string(all_corners[i])) + "/spin_inertia_g_mm2";
+            const auto pointer = resolve_pointer(session_, key.c_str());
+            if (pointer)
+                edit.document = set_value(edit.document, *pointer,
+                                          from_si(inertia_->value, *find_unit("g mm²")), edit.name)
+                                    .document;
+        }
+        edit.keys = difference(session_.document(), edit.document);
+        session_.apply(edit);
+    } catch (const Problem& problem) {
+        result_->setText(plain_text(problem));
+    }
+}
+
+} // namespace rampwright::ui
