@@ -82,7 +82,9 @@ void MarkPlot::dress() {
     }
     if (line_) line_->setPen(QPen(t.accent, 2));
     for (std::size_t kind = 0; kind < marks_.size(); ++kind) {
-        marks_[kind]->setMarkerSize(11);
+        // A star fills its square by a third: as large as the others, it would look like a dot.
+        const bool star = marks_[kind]->markerShape() == QScatterSeries::MarkerShapeStar;
+        marks_[kind]->setMarkerSize(star ? 22 : 11);
         marks_[kind]->setBorderColor(t.paper);
         marks_[kind]->setColor(t.series[kind % t.series.size()]);
     }
