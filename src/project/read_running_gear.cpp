@@ -26,6 +26,23 @@ Vec2 read_ring(const Node& ring, double inner, double outer) {
     return read;
 }
 
+/// The section's measures: what is given must leave a ring for the tread and a sleeve around the bore.
+void read_section(const Node& row, WheelPlan& w) {
+    const Node tread = row["tread_thickness_mm"], web = row["web_thickness_mm"], hub = row["hub_diameter_mm"];
+    w.tread_thickness = tread.maybe_number(above(0, 100));
+    if (w.tread_thickness && *w.tread_thickness > (w.outer_diameter - w.bore_diameter) / 2)
+        tread.refuse("the tread is thicker than the wheel from bore to rim",
+                     "measure it from the rim inward, beside the web");
+    w.web_thickness = web.maybe_number(above(0, 100));
+    if (w.web_thickness && *w.web_thickness > w.width)
+        web.refuse("the web is thicker than the wheel is wide", "give a thinner web or a wider wheel");
+    w.hub_diameter = hub.maybe_number(above(0, 200));
+    if (w.hub_diameter && (*w.hub_diameter < w.bore_diameter ||
+                           *w.hub_diameter > w.outer_diameter - 2 * w.tread_thickness.value_or(0)))
+        hub.refuse("the hub does not lie between bore and tread",
+                   "give the diameter of the sleeve around the bore");
+}
+
 WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
     WheelPlan w;
     w.corner = corner;
@@ -40,6 +57,7 @@ WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
     if (w.bore_diameter >= w.outer_diameter)
         bore.refuse("the bore is wider than the wheel", "give a smaller bore or a larger wheel");
     w.width = row["width_mm"].number(above(0, 100), usual_length(8));
+    read_section(row, w);
     w.gap_to_body = row["gap_to_body_mm"].number(from_to(0, 50), {0.8, 0.3});
     w.spin_inertia = row["spin_inertia_g_mm2"].maybe_number(above(0, 1e6));
     w.touches = row["touches"].flag(true);

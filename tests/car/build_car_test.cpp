@@ -9,6 +9,7 @@
 
 #include <numbers>
 #include <random>
+#include <support/demo.hpp>
 
 using namespace rampwright;
 using test::plain_project;
@@ -251,4 +252,30 @@ TEST_CASE("a weighed holding counts instead of the typical one, known to two rea
     piece.held = "screw";
     piece.held_mass = 0;
     CHECK(total(build_car(project, 0)).mass == Approx(before).epsilon(1e-12));
+}
+
+// The annulus of any table of solids (from memory): m (r1² + r2²) / 2 about its axle.
+TEST_CASE("a wheel's stated section is the one that is revolved", "[car][wheel]") {
+    Document document = demo_document();
+    Json& wheels = document.root["cars"][0]["wheels"];
+    wheels = Json::array();
+    for (const char* corner : {"rear-left", "rear-right", "front-left", "front-right"})
+        wheels.push_back({{"corner", corner},
+                          {"mass_g", 2.6},
+                          {"outer_diameter_mm", 30},
+                          {"bore_diameter_mm", 2.4},
+                          {"width_mm", 8},
+                          {"web_thickness_mm", 8}});
+    const auto spin = [&] { return build_car(read_project(document), 0).wheels[0].spin_inertia; };
+    CHECK(spin() == Approx(2.6e-3 * (0.0012 * 0.0012 + 0.015 * 0.015) / 2).epsilon(1e-12));
+    // A thin web leaves the mass in the rim, a thin rim brings it to the hub.
+    wheels[0]["web_thickness_mm"] = 0.5;
+    const double rim = spin();
+    wheels[0]["tread_thickness_mm"] = 0.3;
+    CHECK(spin() < rim);
+    wheels[0]["tread_thickness_mm"] = 14;
+    CHECK_THROWS_AS(spin(), Problem);
+    wheels[0]["tread_thickness_mm"] = 1;
+    wheels[0]["hub_diameter_mm"] = 29;
+    CHECK_THROWS_AS(spin(), Problem);
 }

@@ -227,6 +227,8 @@ struct WheelPlan {
     std::size_t row = 0; ///< its place in the file's list, which may name the corners in any order
     double mass = 0, outer_diameter = 0, bore_diameter = 0, width = 0, gap_to_body = 0;
     std::optional<double> spin_inertia; ///< measured, kg m²; computed where absent
+    /// Of the wheel's section, where known; the usual proportions else (car/wheel_profile.hpp).
+    std::optional<double> tread_thickness, web_thickness, hub_diameter;
     bool touches = true;
     double raised = 0;        ///< gap below a wheel that does not touch
     double cant = 0, toe = 0; ///< rad; outer end higher, steering to the car's left
