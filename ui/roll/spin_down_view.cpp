@@ -14,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QRegularExpression>
 
+#include <algorithm>
 #include <array>
 #include <numbers>
 
@@ -131,7 +132,9 @@ SpinDown SpinDownView::read() const {
             times.push_back(time);
             speeds.push_back(speed * per_second.at(static_cast<std::size_t>(speed_unit_->currentIndex())));
         } catch (const Problem&) {
-            if (i == 0) continue; // a heading
+            // A heading names its columns; a reading with a slip of the pen is not one.
+            if (i == 0 && std::none_of(lines[i].begin(), lines[i].end(), [](QChar c) { return c.isDigit(); }))
+                continue;
             throw mend_reading(tr("Line %1 is not a time and a speed: “%2”").arg(i + 1).arg(lines[i]),
                                tr("write two numbers with a space, a tab or a semicolon between"));
         }
