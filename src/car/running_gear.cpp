@@ -16,16 +16,10 @@ WheelProfile section_of(const WheelPlan& plan) {
     WheelProfile section = usual_profile(plan.outer_diameter, plan.width, plan.bore_diameter);
     section.web_thickness = plan.web_thickness.value_or(section.web_thickness);
     section.hub_diameter = plan.hub_diameter.value_or(section.hub_diameter);
-    const double room = plan.outer_diameter - section.bore_diameter;
-    if (plan.tread_thickness) {
-        section.tread_thickness = *plan.tread_thickness;
-        // A hub that nobody measured ends at the tread.
-        section.hub_diameter =
-            std::min(section.hub_diameter, plan.outer_diameter - 2 * section.tread_thickness);
-    } else {
-        section.tread_thickness =
-            std::min({section.tread_thickness, (plan.outer_diameter - section.hub_diameter) / 2, room / 2});
-    }
+    // What nobody measured gives way to what was: a hub ends at the tread, a tread at the hub.
+    section.tread_thickness = plan.tread_thickness.value_or(
+        std::min(section.tread_thickness, (plan.outer_diameter - section.hub_diameter) / 2));
+    section.hub_diameter = std::min(section.hub_diameter, plan.outer_diameter - 2 * section.tread_thickness);
     return section;
 }
 

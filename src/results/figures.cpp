@@ -6,7 +6,6 @@
 #include <rampwright/results/figures_again.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/steer/drift_board.hpp>
-#include <rampwright/study/first_order.hpp>
 #include <rampwright/study/spread.hpp>
 #include <rampwright/study/steps.hpp>
 

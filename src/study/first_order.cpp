@@ -1,4 +1,5 @@
 #include "study/changes.hpp"
+#include "study/moved_inputs.hpp"
 
 #include <rampwright/core/constants.hpp>
 #include <rampwright/study/first_order.hpp>
@@ -34,21 +35,18 @@ bool is_narrow(const Input& input) {
 
 } // namespace
 
-FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
-    const std::vector<Input> inputs = list_inputs(project, heat_case);
+FirstOrder propagate(MovedInputs& moved, const TrackPlan& track) {
+    const std::vector<Input>& inputs = moved.inputs();
     std::vector<std::string> keys;
     for (const Input& input : inputs)
         keys.push_back(input.key);
-    HeatCase varied = heat_case;
-    const auto track = std::make_shared<const Track>(heat_case.track);
-    const std::optional<double> nominal = clock_time(heat_case, track);
+    const std::optional<double>& nominal = moved.nominal();
     std::optional<double> high;
     FirstOrder result = propagate(keys, [&](std::size_t n, double z) -> std::optional<double> {
         if (z < 0 && nominal && high && is_narrow(inputs[n]) && !inputs[n].changes_track)
             return 2 * *nominal - *high;
-        varied = heat_case;
-        inputs[n].set(varied, inputs[n].at(z));
-        const std::optional<double> time = clock_time(varied, inputs[n].changes_track ? nullptr : track);
+        const Deviation deviation{n, z};
+        const std::optional<double> time = moved.time({&deviation, 1});
         if (z > 0) high = time;
         return time;
     });
@@ -57,9 +55,14 @@ FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
         result.terms.push_back({key, sigma, 0, 0, {}});
         result.sigma = std::hypot(result.sigma, sigma);
     };
-    add("clock_offset", heat_case.track.clock_offset.sigma);
-    add("run_scatter", heat_case.track.run_scatter);
+    add("clock_offset", track.clock_offset.sigma);
+    add("run_scatter", track.run_scatter);
     return result;
+}
+
+FirstOrder propagate(const Project& project, const HeatCase& heat_case) {
+    MovedInputs moved(project, heat_case);
+    return propagate(moved, heat_case.track);
 }
 
 namespace {

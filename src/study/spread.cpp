@@ -1,4 +1,4 @@
-#include <rampwright/study/spread.hpp>
+#include "study/moved_inputs.hpp"
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/random/sobol.hpp>
@@ -169,11 +169,10 @@ std::array<double, 2> curved_interval95(const std::vector<Axis>& axes, double no
 }
 
 HeatSpread spread_heat(const Project& project, const HeatCase& heat_case) {
-    HeatSpread spread{propagate(project, heat_case), {}};
-    const auto track = std::make_shared<const Track>(heat_case.track);
-    const std::optional<double> nominal = clock_time(heat_case, track);
-    if (!nominal) return spread;
-    const std::vector<Input> inputs = list_inputs(project, heat_case);
+    MovedInputs moved(project, heat_case);
+    HeatSpread spread{propagate(moved, heat_case.track), {}};
+    if (!moved.nominal()) return spread;
+    const double nominal = *moved.nominal();
     std::vector<Axis> axes;
     std::vector<std::size_t> places; // of the axes among the inputs
     double noise = 0;
@@ -182,24 +181,20 @@ HeatSpread spread_heat(const Project& project, const HeatCase& heat_case) {
             noise = std::hypot(noise, term.per_sigma);
             continue;
         }
-        axes.push_back({term.low - *nominal, term.high - *nominal, inputs[*term.input].log_sigma});
+        axes.push_back({term.low - nominal, term.high - nominal, moved.inputs()[*term.input].log_sigma});
         places.push_back(*term.input);
     }
-    HeatCase varied = heat_case;
-    spread.interval95 = curved_interval95(axes, noise, [&](std::span<const Deviation> moved) {
-        varied = heat_case;
-        bool other_track = false;
-        for (const Deviation& each : moved) {
-            const Input& input = inputs[places[each.input]];
-            input.set(varied, input.at(each.z));
-            other_track |= input.changes_track;
-        }
-        std::optional<double> time = clock_time(varied, other_track ? nullptr : track);
-        if (time) *time -= *nominal;
+    std::vector<Deviation> deviations;
+    spread.interval95 = curved_interval95(axes, noise, [&](std::span<const Deviation> on_axes) {
+        deviations.assign(on_axes.begin(), on_axes.end());
+        for (Deviation& each : deviations)
+            each.input = places[each.input];
+        std::optional<double> time = moved.time(deviations);
+        if (time) *time -= nominal;
         return time;
     });
     for (double& end : spread.interval95)
-        end += *nominal;
+        end += nominal;
     return spread;
 }
 
