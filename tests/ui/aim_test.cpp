@@ -20,22 +20,6 @@ using namespace rampwright;
 using namespace rampwright::ui;
 using namespace rampwright::ui::testing;
 
-namespace {
-
-void choose_view(Workbench& bench, Step step, const char* name) {
-    bench.window->show_step(step);
-    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
-    for (int i = 0; i < views.count(); ++i)
-        if (views.tabText(i) == QLatin1String(name)) {
-            QTest::mouseClick(&views, Qt::LeftButton, {}, views.tabRect(i).center());
-            QApplication::processEvents();
-            return;
-        }
-    throw std::runtime_error(std::string("no view ") + name);
-}
-
-} // namespace
-
 TEST_CASE("The tuning log: a roll typed is logged, one undo takes it out, rubbish is kept and told",
           "[aim]") {
     Workbench bench;

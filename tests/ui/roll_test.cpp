@@ -24,18 +24,6 @@ using namespace rampwright::ui::testing;
 
 namespace {
 
-void show_roll_view(Workbench& bench, const char* name) {
-    bench.window->show_step(Step::roll);
-    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
-    for (int i = 0; i < views.count(); ++i)
-        if (views.tabText(i) == QLatin1String(name)) {
-            QTest::mouseClick(&views, Qt::LeftButton, {}, views.tabRect(i).center());
-            QApplication::processEvents();
-            return;
-        }
-    throw std::runtime_error(std::string("no view ") + name);
-}
-
 void type(Workbench& bench, const char* name, const QString& text) {
     auto& field = bench.find<QLineEdit>(QLatin1String(name));
     field.setFocus();
@@ -48,7 +36,7 @@ TEST_CASE("Pendulum: swings typed in become a spin inertia with its doubt, put o
           "[roll]") {
     Workbench bench;
     bench.choose_car("Swift");
-    show_roll_view(bench, "Pendulum");
+    choose_view(bench, Step::roll, "Pendulum");
     type(bench, "pendulum.mass", QStringLiteral("2.6 g"));
     type(bench, "pendulum.mass.sigma", QStringLiteral("0"));
     type(bench, "pendulum.spread", QStringLiteral("20 mm"));
@@ -91,7 +79,7 @@ TEST_CASE("Spin-down: pasted readings give the friction that made them, put on t
           "[roll]") {
     Workbench bench;
     bench.choose_car("Swift");
-    show_roll_view(bench, "Spin-Down");
+    choose_view(bench, Step::roll, "Spin-Down");
     auto& put = bench.find<QPushButton>(QStringLiteral("spindown.put"));
     CHECK_FALSE(put.isEnabled());
     bench.find<QCheckBox>(QStringLiteral("spindown.air")).setChecked(false);
@@ -135,7 +123,7 @@ TEST_CASE("Wheels drawn: every measured wheel once, the four to take and the odd
     }
     wheels[11].mass = 3.4e-3;
     bench.session.apply(set_bench_wheels(bench.session.document(), wheels));
-    show_roll_view(bench, "Wheels Drawn");
+    choose_view(bench, Step::roll, "Wheels Drawn");
     const auto& plot = *dynamic_cast<MarkPlot*>(&bench.find<QWidget>(QStringLiteral("wheelplot.plot")));
     CHECK(plot.marks(0).count() == 7);
     CHECK(plot.marks(1).count() == 1);

@@ -1,6 +1,7 @@
 #include "panels/load_slip.hpp"
 
 #include "drawing/car_canvas.hpp"
+#include "fields/holding_box.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
 #include "look/labels.hpp"
@@ -20,7 +21,7 @@
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
 
-#include <algorithm>
+#include <initializer_list>
 
 namespace rampwright::ui {
 
@@ -126,15 +127,10 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
 }
 
 void LoadSlip::add_holding(QFormLayout& form) {
-    held_ = new QuietComboBox(this);
+    held_ = new HoldingBox(6, this);
     held_->setObjectName(QStringLiteral("ballast.held"));
     held_->setAccessibleName(tr("What holds the piece"));
     held_->setToolTip(tr("Glue, a screw, a plug: it weighs too."));
-    held_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    held_->setMinimumContentsLength(6);
-    held_->addItem(tr("not planned"), QString());
-    for (const Holding& holding : holdings())
-        held_->addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
     connect(held_, &QComboBox::activated, this, &LoadSlip::choose_holding);
     held_mass_ = new ValueEditor(session_, this);
     held_mass_->field()->setObjectName(QStringLiteral("ballast.held_mass"));
@@ -156,8 +152,7 @@ void LoadSlip::add_holding(QFormLayout& form) {
 void LoadSlip::choose_holding() {
     if (!piece_) return;
     try {
-        session_.apply(set_holding(session_.document(), session_.car(), *piece_,
-                                   held_->currentData().toString().toStdString()));
+        session_.apply(set_holding(session_.document(), session_.car(), *piece_, held_->holding()));
     } catch (const Problem& problem) {
         Q_EMIT canvas_.hint(plain_text(problem));
         bind();
@@ -241,14 +236,12 @@ void LoadSlip::select(std::optional<std::size_t> piece) {
 
 void LoadSlip::bind() {
     const bool some = piece_ && *piece_ < session_.plan().ballast.size();
-    for (QWidget* each :
-         {static_cast<QWidget*>(fixed_), static_cast<QWidget*>(duplicate_), static_cast<QWidget*>(remove_),
-          static_cast<QWidget*>(in_), static_cast<QWidget*>(held_)})
+    for (QWidget* each : std::initializer_list<QWidget*>{fixed_, duplicate_, remove_, in_, held_})
         each->setEnabled(some);
     if (!some) {
         mass_->field()->unbind();
         held_mass_->field()->unbind();
-        held_->setCurrentIndex(0);
+        held_->show_holding({});
         for (auto* each : at_)
             each->field()->unbind();
         fixed_->setChecked(false);
@@ -260,7 +253,7 @@ void LoadSlip::bind() {
     mass_->field()->bind(pointer() + "/mass_g", tr("mass of %1").arg(name));
     for (std::size_t axis = 0; axis < 3; ++axis)
         at_[axis]->field()->bind(pointer() + "/at_mm/" + std::to_string(axis), tr("place of %1").arg(name));
-    held_->setCurrentIndex(std::max(0, held_->findData(QString::fromStdString(piece.held))));
+    held_->show_holding(piece.held);
     held_mass_->field()->bind(pointer() + "/held_g", tr("mass of what holds %1").arg(name));
     fixed_->setChecked(piece.fixed);
     QStringList cuts{tr("nothing")};

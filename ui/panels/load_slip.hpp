@@ -17,6 +17,7 @@ class QPushButton;
 namespace rampwright::ui {
 
 class CarCanvas;
+class HoldingBox;
 class ShelfList;
 class ValueEditor;
 
@@ -47,7 +48,8 @@ private:
     ValueEditor *mass_, *held_mass_;
     std::array<ValueEditor*, 3> at_{};
     QCheckBox* fixed_;
-    QComboBox *in_, *held_;
+    QComboBox* in_;
+    HoldingBox* held_;
     QPushButton *duplicate_, *remove_, *add_;
     ShelfList* shelf_;
     bool filling_ = false;

@@ -8,51 +8,52 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
-#include <algorithm>
+#include <array>
 #include <optional>
 
 namespace rampwright::ui {
 namespace {
 
-QString measured_words(Step step) {
-    switch (step) {
-    case Step::agree:
-        break;
-    case Step::shape:
-        return StepNote::tr("Decided: the block was weighed.");
-    case Step::roll:
-        return StepNote::tr("Decided: the wheels' spin was measured.");
-    case Step::load:
-        return StepNote::tr("Decided: the car's balance was measured.");
-    case Step::aim:
-        return StepNote::tr("Decided: the drift was measured on a board.");
-    case Step::run:
-        return StepNote::tr("Decided: the lane was measured, or this car was timed on it.");
-    case Step::paper:
-        return StepNote::tr("Decided: the finished car was weighed.");
-    }
-    return {};
-}
+struct StepWords {
+    const char* name;
+    const char* measured; ///< what decided it, where a measured value did
+    const char* usual;    ///< what is usually done while it is open
+};
 
-/// What is usually done at a step that is open.
-QString usual_thing(Step step) {
-    switch (step) {
-    case Step::agree:
-        return StepNote::tr("Usual: choose the race's rules, then read its own sheet beside them.");
-    case Step::shape:
-        return StepNote::tr("Usual: weigh the block, choose a shape, then look at the wood that is left.");
-    case Step::roll:
-        return StepNote::tr("Usual: weigh the wheels, take the best four, then set the axles' places.");
-    case Step::load:
-        return StepNote::tr("Usual: move weight rearward until the front load or the time says stop.");
-    case Step::aim:
-        return StepNote::tr("Usual: bend the steering axle, roll the car on a board, and type the drift.");
-    case Step::run:
-        return StepNote::tr("Usual: choose the lane, compare cars, then type the times of real runs.");
-    case Step::paper:
-        return StepNote::tr("Usual: print the sheet, build, weigh the finished car, and type the reading.");
-    }
-    return {};
+/// In the order of the job. Rules are read, not measured.
+constexpr std::array<StepWords, all_job_steps.size()> step_words{{
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Agree"), "",
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: choose the race's rules, then read its own sheet beside them.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Shape"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Decided: the block was weighed."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: weigh the block, choose a shape, then look at the wood that is left.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Roll"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Decided: the wheels' spin was measured."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: weigh the wheels, take the best four, then set the axles' places.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Load"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Decided: the car's balance was measured."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: move weight rearward until the front load or the time says stop.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Aim"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Decided: the drift was measured on a board."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: bend the steering axle, roll the car on a board, and type the drift.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Run"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Decided: the lane was measured, or this car was timed on it."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: choose the lane, compare cars, then type the times of real runs.")},
+    {QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Paper"),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote", "Decided: the finished car was weighed."),
+     QT_TRANSLATE_NOOP("rampwright::ui::StepNote",
+                       "Usual: print the sheet, build, weigh the finished car, and type the reading.")},
+}};
+
+const StepWords& words_of(Step step) {
+    return step_words[static_cast<std::size_t>(step)];
 }
 
 StepState state_of(const Session& session, Step step) {
@@ -72,23 +73,7 @@ std::optional<Step> next_open(const Session& session, Step from) {
 } // namespace
 
 QString step_name(Step step) {
-    switch (step) {
-    case Step::agree:
-        return StepNote::tr("Agree");
-    case Step::shape:
-        return StepNote::tr("Shape");
-    case Step::roll:
-        return StepNote::tr("Roll");
-    case Step::load:
-        return StepNote::tr("Load");
-    case Step::aim:
-        return StepNote::tr("Aim");
-    case Step::run:
-        return StepNote::tr("Run");
-    case Step::paper:
-        return StepNote::tr("Paper");
-    }
-    return {};
+    return StepNote::tr(words_of(step).name);
 }
 
 StepNote::StepNote(Session& session, Step step, QWidget* parent)
@@ -122,13 +107,13 @@ void StepNote::refresh() {
     const StepState state = state_of(session_, step_);
     confirmed_->setChecked(state.confirmed);
     QStringList lines;
-    if (!state.measured.empty()) lines << measured_words(step_);
+    if (!state.measured.empty()) lines << tr(words_of(step_).measured);
     if (state.confirmed) lines << tr("Decided: you said so.");
     if (!state.decided()) lines << tr("Open: neither confirmed by you nor measured.");
     if (!state.usual.empty())
         lines << tr("Usual values that stand in for yours: %1.").arg(state.usual.size());
     if (!state.decided()) {
-        lines << usual_thing(step_);
+        lines << tr(words_of(step_).usual);
     } else if (const auto next = next_open(session_, step_)) {
         lines << tr("Next: %1.").arg(step_name(*next));
     } else {

@@ -1,5 +1,6 @@
 #include "paper/paper_slip.hpp"
 
+#include "fields/holding_box.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "look/labels.hpp"
 #include "look/theme.hpp"
@@ -8,7 +9,6 @@
 #include "paper/printing.hpp"
 #include "text/figure_text.hpp"
 
-#include <rampwright/materials/materials.hpp>
 #include <rampwright/units/entry.hpp>
 
 #include <QFileDialog>
@@ -162,18 +162,12 @@ void PaperSlip::refresh_holdings() {
     for (std::size_t i = 0; i < plan.ballast.size(); ++i) {
         const int row = static_cast<int>(i);
         if (row == held_->rowCount()) {
-            auto* choice = new QuietComboBox(held_->parentWidget());
+            auto* choice = new HoldingBox(12, held_->parentWidget());
             choice->setObjectName(QStringLiteral("held-%1").arg(row));
-            choice->addItem(tr("not planned"), QString());
-            for (const Holding& holding : holdings())
-                choice->addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
-            choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-            choice->setMinimumContentsLength(12);
             connect(choice, &QComboBox::currentIndexChanged, this, [this, i, choice] {
-                const std::string id = choice->currentData().toString().toStdString();
                 try {
                     desk_.session().apply(
-                        set_holding(desk_.session().document(), desk_.session().car(), i, id));
+                        set_holding(desk_.session().document(), desk_.session().car(), i, choice->holding()));
                 } catch (const Problem& problem) {
                     say(problem_text(problem));
                 }
@@ -182,13 +176,13 @@ void PaperSlip::refresh_holdings() {
         }
         const QString name = QString::fromStdString(plan.ballast[i].name);
         auto* label = static_cast<QLabel*>(held_->itemAt(row, QFormLayout::LabelRole)->widget());
-        auto* choice = static_cast<QComboBox*>(held_->itemAt(row, QFormLayout::FieldRole)->widget());
+        auto* choice = static_cast<HoldingBox*>(held_->itemAt(row, QFormLayout::FieldRole)->widget());
         label->setText(
             tr("%1. %2").arg(i + 1).arg(label->fontMetrics().elidedText(name, Qt::ElideRight, 110)));
         label->setToolTip(name);
         choice->setAccessibleName(tr("What holds %1").arg(name));
         const QSignalBlocker blocker(choice);
-        choice->setCurrentIndex(std::max(0, choice->findData(QString::fromStdString(plan.ballast[i].held))));
+        choice->show_holding(plan.ballast[i].held);
     }
 }
 

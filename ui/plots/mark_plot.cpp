@@ -1,10 +1,10 @@
 #include "plots/mark_plot.hpp"
 
 #include "look/theme.hpp"
+#include "plots/chart_look.hpp"
 
 #include <QChart>
 #include <QEvent>
-#include <QLegend>
 #include <QLineSeries>
 #include <QValueAxis>
 
@@ -26,10 +26,7 @@ MarkPlot::MarkPlot(const QString& object_name, const std::vector<Kind>& kinds, c
                    QWidget* parent)
     : QChartView(new QChart, parent), x_(new QValueAxis(this)), y_(new QValueAxis(this)) {
     setObjectName(object_name);
-    setRenderHint(QPainter::Antialiasing);
-    setFrameShape(QFrame::NoFrame);
-    chart()->addAxis(x_, Qt::AlignBottom);
-    chart()->addAxis(y_, Qt::AlignLeft);
+    lay_out_chart(*this, *x_, *y_);
     const auto add = [this](QXYSeries* series, const QString& name) {
         series->setName(name);
         chart()->addSeries(series);
@@ -42,9 +39,6 @@ MarkPlot::MarkPlot(const QString& object_name, const std::vector<Kind>& kinds, c
         marks_.back()->setMarkerShape(kind.shape);
         add(marks_.back(), kind.name);
     }
-    chart()->setMargins({4, 4, 8, 4});
-    chart()->legend()->setAlignment(Qt::AlignTop);
-    chart()->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
     dress();
 }
 
@@ -70,16 +64,7 @@ void MarkPlot::show_points(const std::vector<QList<QPointF>>& points, const QStr
 
 void MarkPlot::dress() {
     const Theme& t = theme();
-    chart()->setBackgroundBrush(t.paper);
-    chart()->legend()->setLabelColor(t.ink);
-    for (QValueAxis* axis : {x_, y_}) {
-        axis->setLabelsColor(t.ink);
-        axis->setTitleBrush(t.ink);
-        axis->setGridLineColor(t.grid);
-        axis->setLinePenColor(t.faint_ink);
-        axis->setTitleFont(text_font());
-        axis->setLabelsFont(text_font(0.9));
-    }
+    dress_chart(*this);
     if (line_) line_->setPen(QPen(t.accent, 2));
     for (std::size_t kind = 0; kind < marks_.size(); ++kind) {
         // A star fills its square by a third: as large as the others, it would look like a dot.

@@ -1,11 +1,11 @@
 #include "plots/time_plot.hpp"
 
 #include "look/theme.hpp"
+#include "plots/chart_look.hpp"
 
 #include <QAreaSeries>
 #include <QChart>
 #include <QEvent>
-#include <QLegend>
 #include <QLineSeries>
 #include <QScatterSeries>
 #include <QValueAxis>
@@ -32,8 +32,6 @@ TimePlot::TimePlot(const QString& object_name, const QString& across, QWidget* p
       y_(new QValueAxis(this)) {
     setObjectName(object_name);
     setAccessibleName(tr("Heat time against %1").arg(across));
-    setRenderHint(QPainter::Antialiasing);
-    setFrameShape(QFrame::NoFrame);
     auto* flat = new QAreaSeries(flat_top_, flat_bottom_);
     flat->setName(tr("within 1 ms of the best"));
     line_->setName(tr("expected time"));
@@ -43,16 +41,12 @@ TimePlot::TimePlot(const QString& object_name, const QString& across, QWidget* p
     today_->setMarkerShape(QScatterSeries::MarkerShapeCircle);
     y_->setTitleText(tr("ms more than the best"));
     y_->setLabelFormat(QStringLiteral("%.0f"));
-    chart()->addAxis(x_, Qt::AlignBottom);
-    chart()->addAxis(y_, Qt::AlignLeft);
+    lay_out_chart(*this, *x_, *y_);
     for (QAbstractSeries* series : std::initializer_list<QAbstractSeries*>{flat, line_, best_, today_}) {
         chart()->addSeries(series);
         series->attachAxis(x_);
         series->attachAxis(y_);
     }
-    chart()->setMargins({4, 4, 8, 4});
-    chart()->legend()->setAlignment(Qt::AlignTop);
-    chart()->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
     dress();
 }
 
@@ -82,16 +76,7 @@ void TimePlot::show_curve(const Curve& curve, const QString& unit) {
 
 void TimePlot::dress() {
     const Theme& t = theme();
-    chart()->setBackgroundBrush(t.paper);
-    chart()->legend()->setLabelColor(t.ink);
-    for (QValueAxis* axis : {x_, y_}) {
-        axis->setLabelsColor(t.ink);
-        axis->setTitleBrush(t.ink);
-        axis->setGridLineColor(t.grid);
-        axis->setLinePenColor(t.faint_ink);
-        axis->setTitleFont(text_font());
-        axis->setLabelsFont(text_font(0.9));
-    }
+    dress_chart(*this);
     line_->setPen(QPen(t.accent, 2));
     QColor shade = t.good;
     shade.setAlpha(60);

@@ -8,6 +8,10 @@
 
 namespace rampwright::ui {
 
+Problem mend_reading(const QString& wrong, const QString& remedy) {
+    return {Exit::could_not, "-", wrong.toStdString(), remedy.toStdString()};
+}
+
 MeasuredEntry::MeasuredEntry(Session& session, const QString& object_name, const QString& label,
                              Quantity quantity, QWidget* parent)
     : QWidget(parent),

@@ -9,6 +9,9 @@
 
 namespace rampwright::ui {
 
+/// What is wrong with readings, and how to mend them, to be shown in place of a result.
+Problem mend_reading(const QString& wrong, const QString& remedy);
+
 /// A reading at the bench and its standard uncertainty, typed in any unit. It belongs to no key of the
 /// project: only what is worked out from it does.
 class MeasuredEntry : public QWidget {

@@ -3,6 +3,7 @@
 #include "fields/field_spec.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "session/follow.hpp"
+#include "text/corner_text.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/units/format.hpp>
@@ -48,7 +49,7 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
     corner_->setAccessibleName(tr("Wheel that takes it"));
     corner_->addItem(tr("all wheels"));
     for (const Corner corner : all_corners)
-        corner_->addItem(QString::fromStdString(in_words(corner)));
+        corner_->addItem(corner_text(corner));
     count_->setObjectName(QStringLiteral("pendulum.count"));
     count_->setAccessibleName(tr("Full swings timed"));
     count_->setRange(1, 1000);
@@ -124,16 +125,15 @@ void PendulumView::show_result() {
         const WireBench bench = read();
         if (bench.body_mass.value <= 0 || bench.radius.value <= 0 || bench.length.value <= 0 ||
             bench.period.value <= 0 || bench.platform_mass.value < 0)
-            throw Problem(Exit::could_not, "-", tr("Mass, wires and time must be above zero").toStdString(),
-                          tr("type what was measured").toStdString());
+            throw mend_reading(tr("Mass, wires and time must be above zero"), tr("type what was measured"));
         if (!(std::abs(bench.amplitude) < std::numbers::pi / 2) ||
             bench.length.value < 2 * bench.radius.value)
-            throw Problem(Exit::could_not, "-", tr("The swing or the wires cannot be so").toStdString(),
-                          tr("swing less than 90°, on wires longer than they are apart").toStdString());
+            throw mend_reading(tr("The swing or the wires cannot be so"),
+                               tr("swing less than 90°, on wires longer than they are apart"));
         const Combined found = measure_inertia(bench);
         if (!(found.value > 0))
-            throw Problem(Exit::could_not, "-", tr("It swings too quickly for what it weighs").toStdString(),
-                          tr("look at the time, the number of swings and the wires").toStdString());
+            throw mend_reading(tr("It swings too quickly for what it weighs"),
+                               tr("look at the time, the number of swings and the wires"));
         const std::array<QString, 6> sources{
             tr("the wheel's mass"),  tr("the plate's mass"), tr("where the wires are"),
             tr("the wires' length"), tr("the time"),         tr("the plate's time")};

@@ -26,10 +26,6 @@ constexpr std::size_t measured_corner = std::size_t(Corner::rear_left); // it al
 /// rad/s in one of each unit of speed offered, in the order of the box.
 constexpr std::array<double, 3> per_second{2 * std::numbers::pi / 60, 2 * std::numbers::pi, 1};
 
-Problem mend_reading(const QString& wrong, const QString& remedy) {
-    return {Exit::could_not, "-", wrong.toStdString(), remedy.toStdString()};
-}
-
 } // namespace
 
 SpinDownView::SpinDownView(Session& session, QWidget* parent)

@@ -1,6 +1,7 @@
 #include "roll/wheel_bench_view.hpp"
 
 #include "look/theme.hpp"
+#include "roll/wheel_columns.hpp"
 #include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
@@ -24,8 +25,6 @@ namespace rampwright::ui {
 namespace {
 
 constexpr int name_column = 0, mould_column = 1, first_value = 2, verdict_column = 7;
-constexpr std::array<Quantity, 5> column_quantity{Quantity::mass, Quantity::length, Quantity::length,
-                                                  Quantity::length, Quantity::time};
 
 QString entry_text(const std::optional<double>& value, Quantity quantity, UnitSystem units) {
     return value ? QString::fromStdString(format_entry(*value, quantity, units)) : QString();
@@ -149,7 +148,7 @@ void WheelBenchView::show_wheels() {
             const auto& value = value_of(wheels[i], all_wheel_columns[c]);
             const int column = first_value + static_cast<int>(c);
             wheels_->setItem(row, column,
-                             new ValueItem(entry_text(value, column_quantity[c], units), value, row));
+                             new ValueItem(entry_text(value, wheel_column_quantity[c], units), value, row));
             const bool odd = std::any_of(outliers.begin(), outliers.end(), [&](const Outlier& outlier) {
                 return outlier.wheel == i && outlier.column == all_wheel_columns[c];
             });
@@ -267,9 +266,9 @@ void WheelBenchView::edit_cell(int row, int column) {
         } else {
             const auto which = static_cast<std::size_t>(column - first_value);
             auto& slot = value_of(wheels[place], all_wheel_columns.at(which));
-            slot = text.empty()
-                       ? std::nullopt
-                       : std::optional(parse_entry(text, column_quantity[which], session_.project().units));
+            slot = text.empty() ? std::nullopt
+                                : std::optional(parse_entry(text, wheel_column_quantity[which],
+                                                            session_.project().units));
         }
         session_.apply(set_bench_wheels(session_.document(), wheels));
         trouble_->clear();

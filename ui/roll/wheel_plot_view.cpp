@@ -1,6 +1,7 @@
 #include "roll/wheel_plot_view.hpp"
 
 #include "fields/quiet_combo_box.hpp"
+#include "roll/wheel_columns.hpp"
 #include "session/follow.hpp"
 
 #include <rampwright/study/wheel_worth.hpp>
@@ -11,12 +12,6 @@
 #include <algorithm>
 
 namespace rampwright::ui {
-namespace {
-
-constexpr std::array<Quantity, 5> plotted_quantity{Quantity::mass, Quantity::length, Quantity::length,
-                                                   Quantity::length, Quantity::time};
-
-} // namespace
 
 WheelPlotView::WheelPlotView(Session& session, QWidget* parent)
     : QWidget(parent),
@@ -83,7 +78,7 @@ void WheelPlotView::show_plot() {
     const auto up = static_cast<std::size_t>(up_->currentIndex());
     const int across = across_->currentIndex(); // 0 is the order
     const auto unit_of = [&](std::size_t column) -> const Unit& {
-        return default_unit(plotted_quantity.at(column), session_.project().units);
+        return default_unit(wheel_column_quantity.at(column), session_.project().units);
     };
     const auto shown = [&](WheelColumn column) {
         return column == all_wheel_columns.at(up) ||

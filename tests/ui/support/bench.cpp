@@ -51,6 +51,18 @@ void go_to_step(Workbench& bench, int step) {
     QApplication::processEvents();
 }
 
+void choose_view(Workbench& bench, Step step, const char* name) {
+    bench.window->show_step(step);
+    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
+    for (int i = 0; i < views.count(); ++i)
+        if (views.tabText(i) == QLatin1String(name)) {
+            QTest::mouseClick(&views, Qt::LeftButton, {}, views.tabRect(i).center());
+            QApplication::processEvents();
+            return;
+        }
+    throw std::runtime_error(std::string("no view ") + name);
+}
+
 QString status_of(const Workbench& bench) {
     return bench.window->statusBar()->currentMessage();
 }

@@ -44,6 +44,9 @@ QPoint pixel_of(Workbench& bench, View view, double across_mm, double up_mm);
 /// Goes to a step of the job by a click on the ruler: 1 Shape, 3 Load.
 void go_to_step(Workbench& bench, int step);
 
+/// Goes to a step and clicks the tab of one of its views.
+void choose_view(Workbench& bench, Step step, const char* name);
+
 /// What the status line says.
 QString status_of(const Workbench& bench);
 

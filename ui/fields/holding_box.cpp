@@ -1,0 +1,21 @@
+#include "fields/holding_box.hpp"
+
+#include <rampwright/materials/materials.hpp>
+
+#include <algorithm>
+
+namespace rampwright::ui {
+
+HoldingBox::HoldingBox(int characters, QWidget* parent) : QuietComboBox(parent) {
+    addItem(tr("not planned"), QString());
+    for (const Holding& holding : holdings())
+        addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
+    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    setMinimumContentsLength(characters);
+}
+
+void HoldingBox::show_holding(const std::string& held) {
+    setCurrentIndex(std::max(0, findData(QString::fromStdString(held))));
+}
+
+} // namespace rampwright::ui
