@@ -155,6 +155,61 @@ TEST_CASE("Every control has a name for those who cannot see it", "[looks]") {
     CHECK_FALSE(bench.drawing().accessibleName().isEmpty());
 }
 
+TEST_CASE("What is drawn stands in the tree with name, place and state", "[looks]") {
+    Workbench bench;
+    QAccessible::setActive(true);
+    auto* drawing = QAccessible::queryAccessibleInterface(&bench.drawing());
+    REQUIRE(drawing);
+    CHECK(drawing->role() == QAccessible::Canvas);
+    const auto& plan = bench.session.plan();
+    for (const Step step : {Step::load, Step::shape, Step::roll}) {
+        bench.window->show_step(step);
+        QStringList names;
+        for (int i = 0; i < drawing->childCount(); ++i) {
+            auto* part = drawing->child(i);
+            REQUIRE(part);
+            CHECK(part->isValid());
+            CHECK_FALSE(part->text(QAccessible::Name).isEmpty());
+            CHECK_FALSE(part->text(QAccessible::Description).isEmpty());
+            CHECK(drawing->indexOfChild(part) == i);
+            CHECK(part->parent() == drawing);
+            names += part->text(QAccessible::Name);
+        }
+        for (const char* fixed : {"Balance point", "Front load", "Wheel rear left", "Wheel front right"})
+            CHECK(names.contains(QString::fromUtf8(fixed)));
+        if (step == Step::load)
+            for (const auto& piece : plan.ballast)
+                CHECK(names.contains(QString::fromStdString(piece.name)));
+        if (step == Step::shape) {
+            for (const auto& cut : plan.body.cuts)
+                CHECK(names.contains(QString::fromStdString(cut.name)));
+            CHECK(names.contains(QStringLiteral("profile point 1")));
+        }
+        if (step == Step::roll) CHECK(names.contains(QStringLiteral("front axle")));
+    }
+    // A reader chooses the first piece: the window follows, and the tree tells it back.
+    bench.window->show_step(Step::load);
+    for (int i = 0; i < drawing->childCount(); ++i) {
+        auto* part = drawing->child(i);
+        if (part->text(QAccessible::Name).toStdString() != plan.ballast[0].name) continue;
+        CHECK_FALSE(part->state().selected);
+        auto* action = part->actionInterface();
+        REQUIRE(action);
+        action->doAction(QAccessibleActionInterface::pressAction());
+        CHECK(part->state().selected);
+        CHECK(drawing->focusChild() == part);
+        // Pieces may share a name, never a place.
+        const auto chosen = bench.drawing().selected();
+        REQUIRE(chosen);
+        CHECK(chosen->kind == TargetKind::piece);
+        CHECK(plan.ballast[chosen->index].name == plan.ballast[0].name);
+        CHECK(part->rect().contains(
+            bench.drawing().mapToGlobal(pixel_of_piece(bench, chosen->index, View::side))));
+        return;
+    }
+    FAIL("the first piece is not in the tree");
+}
+
 TEST_CASE("Dark and light change the drawing's paper too", "[looks]") {
     Workbench bench;
     const auto paper = [&] {

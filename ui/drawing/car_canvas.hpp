@@ -21,6 +21,7 @@ class CarCanvas : public QWidget {
 public:
     explicit CarCanvas(Session& session, QWidget* parent = nullptr);
 
+    const Session& session() const { return session_; }
     const DrawingMap& map() const { return map_; }
     const CarShape& shape() const { return shape_; }
 
