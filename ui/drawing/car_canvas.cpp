@@ -1,5 +1,6 @@
 #include "drawing/car_canvas.hpp"
 
+#include "drawing/canvas_access.hpp"
 #include "drawing/finding_marks.hpp"
 #include "drawing/outline_points.hpp"
 #include "drawing/snap.hpp"
@@ -16,6 +17,7 @@
 namespace rampwright::ui {
 
 CarCanvas::CarCanvas(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+    make_accessible(*this); // before its name is set, which already asks for its place in the tree
     setObjectName(QStringLiteral("drawing"));
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);

@@ -1,6 +1,5 @@
 #include "window/main_window.hpp"
 
-#include "drawing/canvas_access.hpp"
 #include "drawing/car_canvas.hpp"
 #include "files/file_desk.hpp"
 #include "files/template_export.hpp"
@@ -76,7 +75,6 @@ void MainWindow::build_middle() {
     cars_->setDrawBase(false);
     cars_->setExpanding(false);
     canvas_ = new CarCanvas(session_, middle);
-    make_accessible(*canvas_);
     corner_ = new PictureCorner(session_, *canvas_);
     drawer_ = new QWidget(middle);
     auto* drawer_row = new QHBoxLayout(drawer_);
