@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QFile>
 #include <QHash>
+#include <QScreen>
 #include <QSettings>
 #include <QTimer>
 
@@ -104,7 +105,10 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
     else
         session.start(demo());
     MainWindow window(session, keep_settings);
-    if (call.size.isValid()) window.resize(call.size);
+    if (call.size.isValid())
+        window.resize(call.size);
+    else if (keep_settings) // all of it on the screen, with the frame that the window manager puts around it
+        window.resize(window.size().boundedTo(window.screen()->availableSize() - QSize(8, 40)));
     if (call.step) window.show_step(*call.step);
     window.show();
     if (keep_settings) window.greet(!call.project);
