@@ -108,7 +108,7 @@ class Window:
             if self.process.poll() is not None:
                 fail(f"the program ended with {self.process.returncode}")
             found = subprocess.run(
-                ["xdotool", "search", "--onlyvisible", "--pid", str(self.process.pid), "--name", "Rampwright"],
+                ["xdotool", "search", "--all", "--onlyvisible", "--pid", str(self.process.pid), "--name", "Rampwright"],
                 capture_output=True, text=True).stdout.split()
             return found[0] if found else None
 
