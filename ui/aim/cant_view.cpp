@@ -45,6 +45,9 @@ CantView::CantView(Session& session, QWidget* parent)
     front_->setAccessibleName(tr("Front wheels from behind"));
     table_->setObjectName(QStringLiteral("cant.table"));
     table_->setAccessibleName(tr("Cant of the touching wheels"));
+    table_->setWhatsThis(
+        tr("For each wheel that touches: how far it leans, which side of its hub rubs, and what "
+           "room is left to the wood and the rail."));
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->verticalHeader()->hide();
     table_->setColumnCount(7);

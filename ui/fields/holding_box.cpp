@@ -10,6 +10,7 @@ HoldingBox::HoldingBox(int characters, QWidget* parent) : QuietComboBox(parent) 
     addItem(tr("not planned"), QString());
     for (const Holding& holding : holdings())
         addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
+    setWhatsThis(tr("How the weight stays in its cut on a bumpy lane. What holds it weighs too."));
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumContentsLength(characters);
 }

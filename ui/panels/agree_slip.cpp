@@ -71,6 +71,9 @@ void AgreeSlip::build_sets(QVBoxLayout& column) {
     sets_ = new QuietComboBox(this);
     sets_->setObjectName(QStringLiteral("rules.sets"));
     sets_->setAccessibleName(tr("Rules of the race"));
+    sets_->setWhatsThis(
+        tr("Starts from a ready set of limits; each can then be changed below. Your race's own "
+           "rules decide."));
     sets_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     label->setBuddy(sets_);
     about_ = make_small(this);
@@ -102,7 +105,7 @@ void AgreeSlip::build_house(QVBoxLayout& column) {
     house_ = new QVBoxLayout;
     house_->setSpacing(2);
     column.addLayout(house_);
-    auto* add = new QPushButton(tr("Add a Rule of the &House"), this);
+    auto* add = new QPushButton(tr("Add a Rule &of the House"), this);
     add->setObjectName(QStringLiteral("rules.house.add"));
     add->setWhatsThis(tr("A rule that only a person can look at. It stands on the inspection list."));
     connect(add, &QPushButton::clicked, this, &AgreeSlip::add_house_rule);

@@ -32,6 +32,8 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("ballast.list"));
     list_->setAccessibleName(tr("Pieces of ballast"));
+    list_->setWhatsThis(tr("The weights in this car. Choose one to see its fields below; it is marked on the "
+                           "drawing too."));
     list_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     list_->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
     list_->setMinimumHeight(64);
@@ -48,7 +50,7 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     mass_->field()->setAccessibleName(tr("Mass of the piece"));
     mass_->setWhatsThis(tr("What the piece weighs. Type it in any unit: 28.4 g, 1 oz. Weigh it if you can."));
     form->addRow(tr("&Mass"), mass_);
-    const std::array<QString, 3> names{tr("From the &tail"), tr("To the l&eft"), tr("&Height")};
+    const std::array<QString, 3> names{tr("From the &tail"), tr("T&o the left"), tr("Hei&ght")};
     const std::array<QString, 3> why{tr("How far the middle of the piece is ahead of the tail."),
                                      tr("How far the middle of the piece is to the car's left of its centre "
                                         "line; negative is to the right."),

@@ -33,6 +33,7 @@ ReadingList::ReadingList(Session& session, std::vector<double> Readings::*member
       mean_(new QLabel(this)),
       fault_(new QLabel(this)) {
     const QString name = QStringLiteral("readings.%1").arg(what.section(QLatin1Char(' '), 0, 0).toLower());
+    setWhatsThis(guide);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 4);
     column->setSpacing(2);

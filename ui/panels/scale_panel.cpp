@@ -37,6 +37,8 @@ ScaleFields::ScaleFields(Session& session, QWidget* parent)
     reads_->addItems({tr("rounds to the nearest"), tr("cuts off")});
     reads_->setWhatsThis(tr("Most scales round to the nearest step; some cut off what is less than a step."));
     putty_->setObjectName(QStringLiteral("tools.putty"));
+    putty_->setWhatsThis(
+        tr("The putty you trim with: how much of it weighs a tenth follows from its density."));
     for (const Material* material : putties())
         putty_->addItem(QString::fromStdString(material->name));
     for (QComboBox* each : {reads_, putty_})

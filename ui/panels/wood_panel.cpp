@@ -44,6 +44,9 @@ WoodPanel::WoodPanel(Session& session, CarCanvas& canvas, QWidget* parent)
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("wood.list"));
     list_->setAccessibleName(tr("Points of the outlines, pockets and bores"));
+    list_->setWhatsThis(
+        tr("What gives the wood its shape. Choose one to see its fields below; it is marked on "
+           "the drawing too."));
     list_->setFixedHeight(104);
     column->addWidget(list_);
     forms_ = new QStackedWidget(this);

@@ -57,6 +57,7 @@ void PaperSlip::build_printing() {
     form->setContentsMargins(0, 0, 0, 0);
     paper_ = new QuietComboBox(part);
     paper_->setObjectName(QStringLiteral("paper-size"));
+    paper_->setWhatsThis(tr("The paper in your printer. The templates are laid out for it at full size."));
     paper_->addItem(tr("A4, 210 × 297 mm"), static_cast<int>(paper::Paper::a4));
     paper_->addItem(tr("Letter, 8.5 × 11 in"), static_cast<int>(paper::Paper::letter));
     paper_->setCurrentIndex(paper_->findData(static_cast<int>(desk_.chosen_paper())));

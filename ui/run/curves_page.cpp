@@ -46,7 +46,7 @@ CurvesPage::CurvesPage(Session& session, QWidget* parent)
         painter.end();
         QApplication::clipboard()->setPixmap(pixmap);
     });
-    add("curves.save", tr("Sa&ve Picture…"), [this] { choose_file(); });
+    add("curves.save", tr("&Save Picture…"), [this] { choose_file(); });
     add("curves.numbers", tr("Copy &Numbers"),
         [this] { QApplication::clipboard()->setText(view_->table()); });
     column->addLayout(row);

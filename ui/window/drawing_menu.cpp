@@ -25,7 +25,7 @@ void MainWindow::add_drawing_actions(QMenu* menu) {
         menu->addAction(tr("&Add a Point After the Chosen One"), this,
                         [this] { canvas_->add_point_after_selected(); }),
         menu->addAction(tr("Corner or &Smooth"), this, [this] { canvas_->toggle_smooth(); }),
-        menu->addAction(tr("D&uplicate What Is Chosen"), this, [this] { canvas_->duplicate_selected(); }),
+        menu->addAction(tr("Dup&licate What Is Chosen"), this, [this] { canvas_->duplicate_selected(); }),
         menu->addAction(tr("Re&move What Is Chosen"), this, [this] { canvas_->remove_selected(); })};
     const auto allow = [on_selection](const std::optional<Target>& target) {
         const bool point =

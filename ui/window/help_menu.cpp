@@ -7,6 +7,8 @@
 #include <rampwright/core/version.hpp>
 
 #include <QAction>
+#include <QApplication>
+#include <QHelpEvent>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QSettings>
@@ -16,6 +18,7 @@ namespace rampwright::ui {
 
 void MainWindow::build_help_menu() {
     QMenu* help = menuBar()->addMenu(tr("&Help"));
+    qApp->installEventFilter(this);
     help->addAction(tr("&User Guide"), QKeySequence(Qt::Key_F1), this,
                     [] { HelpWindow::show_page(QStringLiteral("user-guide")); });
     help->addAction(tr("&The Model and Its Sources"), this,
@@ -33,6 +36,19 @@ void MainWindow::build_help_menu() {
                "the GNU General Public License, version 3 or later.")
                 .arg(QString::fromUtf8(version().data(), static_cast<qsizetype>(version().size()))));
     });
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::QueryWhatsThis || event->type() == QEvent::WhatsThis) {
+        const auto* control = qobject_cast<QWidget*>(watched);
+        if (control && control->whatsThis().isEmpty() && !control->toolTip().isEmpty()) {
+            if (event->type() == QEvent::WhatsThis)
+                QWhatsThis::showText(static_cast<QHelpEvent*>(event)->globalPos(), control->toolTip());
+            event->accept();
+            return true;
+        }
+    }
+    return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::greet(bool demo) {

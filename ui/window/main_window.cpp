@@ -11,6 +11,7 @@
 #include "shaded/picture_corner.hpp"
 #include "text/figure_text.hpp"
 
+#include <QAbstractItemView>
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
@@ -20,6 +21,7 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QPlainTextEdit>
 #include <QScopedValueRollback>
 #include <QScrollArea>
 #include <QSettings>
@@ -47,6 +49,11 @@ MainWindow::MainWindow(Session& session, bool keep_settings, QWidget* parent)
     connect(&session_, &Session::car_chosen, this, &MainWindow::show_cars);
     connect(&session_.history(), &QUndoStack::cleanChanged, this,
             [this](bool clean) { setWindowModified(!clean); });
+    // Tab goes on to the next control everywhere; within a list or a table the arrow keys go.
+    for (auto* view : findChildren<QAbstractItemView*>())
+        view->setTabKeyNavigation(false);
+    for (auto* text : findChildren<QPlainTextEdit*>())
+        text->setTabChangesFocus(true);
     show_title();
     show_cars();
     show_step(Step::load);
@@ -189,6 +196,7 @@ void MainWindow::build_menus() {
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addAction(undo);
     edit->addAction(redo);
+    build_history_menu(edit);
     edit->addSeparator();
     add_drawing_actions(edit);
     edit->addSeparator();

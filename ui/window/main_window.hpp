@@ -52,6 +52,7 @@ private:
     void build_middle();
     void build_menus();
     void build_car_menu();
+    void build_history_menu(QMenu* edit);
     /// What is done on the drawing, as far as it is not dragging.
     void add_drawing_actions(QMenu* menu);
     void rename_car_on_sheet();
@@ -61,6 +62,8 @@ private:
     void show_cars();
     void set_appearance(Appearance appearance);
     void build_help_menu();
+    /// What's this, where a control has a tip and nothing longer to say: the tip.
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void welcome(int step);
     void copy_figures();
 
