@@ -176,6 +176,43 @@ std::string value_text(const Json* value, const std::string& key, UnitSystem uni
     return std::to_string(value->size()) + (key.ends_with("_mm") ? " points" : " in number");
 }
 
+/// The lists whose elements are things with a name, and the key of that name.
+constexpr std::array<std::pair<const char*, const char*>, 3> named_lists{
+    {{"/ballast", "piece"}, {"/body/cuts", "name"}, {"/wheels", "corner"}}};
+
+/// Brings the second plan's list into the first's order, so that like stands beside like wherever it is in
+/// the file: first by name, then what is left over in turn, as one thing in another's place. Where either has
+/// no partner, null stands in for it.
+void pair_by_name(Json& one, Json& other, const char* list, const char* name) {
+    const Pointer place(list);
+    if (!find_at(one, list) && !find_at(other, list)) return;
+    for (Json* plan : {&one, &other})
+        if (!find_at(*plan, list)) (*plan)[place] = Json::array();
+    Json& firsts = one[place];
+    Json& seconds = other[place];
+    if (!firsts.is_array() || !seconds.is_array()) return;
+    std::vector<Json> left(seconds.begin(), seconds.end());
+    std::vector<Json> paired(firsts.size());
+    const auto take = [&](std::size_t i, auto suits) {
+        const auto found = std::find_if(left.begin(), left.end(), suits);
+        if (found == left.end()) return;
+        paired[i] = *found;
+        left.erase(found);
+    };
+    for (std::size_t i = 0; i < firsts.size(); ++i) // of several with one name, the very same
+        take(i, [&](const Json& each) { return each == firsts[i]; });
+    for (std::size_t i = 0; i < firsts.size(); ++i)
+        if (paired[i].is_null())
+            take(i, [&](const Json& each) { return name_in(&each, name) == name_in(&firsts[i], name); });
+    for (std::size_t i = 0; i < firsts.size(); ++i)
+        if (paired[i].is_null()) take(i, [](const Json&) { return true; });
+    for (const Json& each : left) {
+        paired.push_back(each);
+        firsts.push_back(nullptr);
+    }
+    seconds = paired;
+}
+
 std::optional<double> time_of(const Project& project, std::size_t car) {
     return clock_time(make_case(project, car));
 }
@@ -194,6 +231,11 @@ Document tried_alone(const Document& document, std::size_t car, const Json& seco
         else if (plan.contains(place))
             plan[place] = nullptr;
     }
+    for (const auto& [list, name] : named_lists)
+        if (Json& plan = tried.root["cars"][car]; find_at(plan, list)) {
+            Json& elements = plan[Pointer(list)];
+            elements.erase(std::remove(elements.begin(), elements.end(), nullptr), elements.end());
+        }
     return tried;
 }
 
@@ -206,7 +248,9 @@ std::optional<double> CarComparison::together() const {
 
 CarComparison compare_cars(const Document& document, std::size_t first, std::size_t second,
                            const std::function<bool()>& keep_going) {
-    const Json one = plan_of(document, first), other = plan_of(document, second);
+    Json one = plan_of(document, first), other = plan_of(document, second);
+    for (const auto& [list, name] : named_lists)
+        pair_by_name(one, other, list, name);
     const Project project = read_project(document);
     CarComparison comparison;
     comparison.first = time_of(project, first);
@@ -232,10 +276,15 @@ CarComparison compare_cars(const Document& document, std::size_t first, std::siz
         found.what = what_differs(one, other, found.keys.front());
         for (const std::string& key : found.keys) {
             const std::string name = tokens_of(key).back();
-            found.from +=
-                (found.from.empty() ? "" : " to ") + value_text(find_at(one, key), name, project.units);
-            found.to +=
-                (found.to.empty() ? "" : " to ") + value_text(find_at(other, key), name, project.units);
+            const auto told = [&](const Json& plan) {
+                const Json* value = find_at(plan, key);
+                // An element of a list that is not there has no usual value.
+                if (!value && name.find_first_not_of("0123456789") == std::string::npos)
+                    return std::string("none");
+                return value_text(value, name, project.units);
+            };
+            found.from += (found.from.empty() ? "" : " to ") + told(one);
+            found.to += (found.to.empty() ? "" : " to ") + told(other);
         }
         try {
             const auto time = time_of(read_project(tried_alone(document, first, other, found.keys)), first);

@@ -78,6 +78,38 @@ TEST_CASE("each difference is worth what its edit alone gives; what the sum leav
     CHECK(*all.together() == Approx(figured_time(d, 3) - figured_time(d, 2) - sum).margin(1e-9));
 }
 
+TEST_CASE("pieces are told apart by what they are, not by their place in the list") {
+    const Document copy = duplicate_car(demo_document(), 0, "Bittern 2").document;
+    Document turned = copy;
+    for (const char* list : {"/cars/3/ballast", "/cars/3/wheels", "/cars/3/body/cuts"}) {
+        Json& elements = turned.root[Json::json_pointer(list)];
+        std::reverse(elements.begin(), elements.end());
+    }
+    CHECK(compare_cars(turned, 0, 3).differences.empty());
+
+    // The first of two alike is taken out: that one piece is the difference, whichever car is asked first.
+    const Document without = remove_ballast(copy, 3, 0).document;
+    const double gap = figured_time(without, 3) - figured_time(without, 0);
+    REQUIRE(gap != 0);
+    for (const bool forward : {true, false}) {
+        const CarComparison c = forward ? compare_cars(without, 0, 3) : compare_cars(without, 3, 0);
+        REQUIRE(c.differences.size() == 1);
+        const CarDifference& piece = c.differences.front();
+        INFO(piece.problem);
+        CHECK(piece.what == "tungsten bar 13");
+        CHECK(piece.from == (forward ? "tungsten bar 13" : "none"));
+        CHECK(piece.to == (forward ? "none" : "tungsten bar 13"));
+        REQUIRE(piece.worth);
+        CHECK(*piece.worth == Approx(forward ? gap : -gap).margin(1e-9));
+    }
+    // And the last one.
+    const Document shorter = remove_ballast(copy, 3, 1).document;
+    const CarComparison c = compare_cars(shorter, 0, 3);
+    REQUIRE(c.differences.size() == 1);
+    CHECK(*c.differences.front().worth ==
+          Approx(figured_time(shorter, 3) - figured_time(shorter, 0)).margin(1e-9));
+}
+
 TEST_CASE("what cannot be tried alone says why, and a pocket moves as one") {
     const Document d = demo_document();
     for (const std::size_t other : {std::size_t(1), std::size_t(2)}) {

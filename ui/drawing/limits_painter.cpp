@@ -48,8 +48,10 @@ void paint_limits(QPainter& painter, const PaintContext& context, View view) {
     const QFontMetricsF metrics(painter.font());
     const QString text = LimitText::tr("allowed: %1")
                              .arg(quantity_text(*rules.max_length, Quantity::length, context.project.units));
-    const QPointF corner = context.map.to_pixel(view, {end, 0, ground});
-    painter.drawText(corner + QPointF(-metrics.horizontalAdvance(text) - 4, metrics.ascent() + 10), text);
+    const double width = metrics.horizontalAdvance(text) + 4;
+    // Under the allowed height, where the car is not; the pan with the front load stands below the ground.
+    const QPointF corner = context.map.to_pixel(view, {end, 0, rules.max_height ? top : ground});
+    painter.drawText(corner + QPointF(-width, metrics.ascent() + (rules.max_height ? 3 : 10)), text);
 }
 
 } // namespace rampwright::ui

@@ -1,13 +1,16 @@
 #include "panels/step_note.hpp"
 
+#include "fields/field_spec.hpp"
 #include "look/theme.hpp"
 #include "session/follow.hpp"
 #include "session/session.hpp"
 
 #include <QCheckBox>
+#include <QCoreApplication>
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -54,6 +57,22 @@ constexpr std::array<StepWords, all_job_steps.size()> step_words{{
 
 const StepWords& words_of(Step step) {
     return step_words[static_cast<std::size_t>(step)];
+}
+
+/// What the fields of these values are labelled, each label once, in the order of the slips.
+QStringList labels_of(const Session& session, const std::vector<std::string>& pointers) {
+    QStringList labels;
+    for (const auto& groups :
+         {scale_fields(), shape_fields(), roll_fields(), aim_fields(), run_fields(), measured_fields()})
+        for (const FieldGroup& group : groups)
+            for (const FieldSpec& field : group.fields) {
+                const auto pointer = resolve_pointer(session, field.pointer);
+                if (!pointer || std::find(pointers.begin(), pointers.end(), *pointer) == pointers.end())
+                    continue;
+                const QString label = QCoreApplication::translate("Fields", field.label);
+                if (!labels.contains(label)) labels << label;
+            }
+    return labels;
 }
 
 StepState state_of(const Session& session, Step step) {
@@ -110,8 +129,13 @@ void StepNote::refresh() {
     if (!state.measured.empty()) lines << tr(words_of(step_).measured);
     if (state.confirmed) lines << tr("Decided: you said so.");
     if (!state.decided()) lines << tr("Open: neither confirmed by you nor measured.");
-    if (!state.usual.empty())
-        lines << tr("Usual values that stand in for yours: %1.").arg(state.usual.size());
+    if (!state.usual.empty()) {
+        const QStringList named = labels_of(session_, state.usual);
+        const QString count = QString::number(state.usual.size());
+        lines << (named.isEmpty() ? tr("Usual values that stand in for yours: %1.").arg(count)
+                                  : tr("Usual values that stand in for yours: %1, among them %2.")
+                                        .arg(count, named.mid(0, 4).join(QStringLiteral(", "))));
+    }
     if (!state.decided()) {
         lines << tr(words_of(step_).usual);
     } else if (const auto next = next_open(session_, step_)) {
