@@ -1,17 +1,26 @@
+#include "files/fault_report.hpp"
 #include "files/file_desk.hpp"
 #include "support/bench.hpp"
 
+#include <rampwright/core/version.hpp>
+
 #include <QAbstractSpinBox>
+#include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMessageBox>
+#include <QPointingDevice>
 #include <QPushButton>
 #include <QSlider>
 #include <QTest>
 #include <QWheelEvent>
 #include <catch2/catch.hpp>
+
+#include <csignal>
+#include <sys/wait.h>
+#include <unistd.h>
 
 using namespace rampwright;
 using namespace rampwright::ui;
@@ -159,4 +168,75 @@ TEST_CASE("Every standard shortcut is bound once", "[habits]") {
         INFO(usual);
         CHECK(bound.count(QLatin1String(usual)) == 1);
     }
+}
+
+TEST_CASE("A fault leaves its note in the person's folder, and it is taken once", "[habits]") {
+    QTemporaryDir folder;
+    CHECK(take_fault_report(folder.path()).isEmpty());
+    for (const int signal : {SIGSEGV, SIGABRT}) {
+        const pid_t child = ::fork();
+        REQUIRE(child >= 0);
+        if (child == 0) {
+            leave_fault_reports_in(folder.path());
+            ::raise(signal);
+            ::_exit(0);
+        }
+        int status = 0;
+        REQUIRE(::waitpid(child, &status, 0) == child);
+        REQUIRE(WIFSIGNALED(status));
+        CHECK(WTERMSIG(status) == signal); // whoever started it still sees how it ended
+        const QString report = take_fault_report(folder.path());
+        CHECK(report.startsWith(QStringLiteral("Rampwright ") +
+                                QString::fromStdString(std::string(version()))));
+        CHECK(report.contains(signal == SIGSEGV ? QStringLiteral("SIGSEGV") : QStringLiteral("SIGABRT")));
+        CHECK(report.count(QLatin1Char('\n')) > 5); // the calls that led there
+        CHECK(take_fault_report(folder.path()).isEmpty());
+    }
+}
+
+TEST_CASE("The answers stand on the left for a left hand", "[habits]") {
+    Workbench bench;
+    auto& slip = bench.find<QWidget>(QStringLiteral("slip"));
+    const auto left_of_drawing = [&] {
+        QApplication::processEvents();
+        return slip.mapTo(bench.window.get(), QPoint()).x() <
+               bench.drawing().mapTo(bench.window.get(), QPoint()).x();
+    };
+    CHECK_FALSE(left_of_drawing());
+    for (QAction* action : bench.window->findChildren<QAction*>())
+        if (action->text() == QStringLiteral("Answers on the &Left")) {
+            action->trigger();
+            CHECK(left_of_drawing());
+            action->trigger();
+            CHECK_FALSE(left_of_drawing());
+            return;
+        }
+    FAIL("there is no such menu entry");
+}
+
+TEST_CASE("Two fingers push the paper and pinch it; Shift and the wheel push it sideways", "[habits]") {
+    Workbench bench;
+    CarCanvas& drawing = bench.drawing();
+    const QPointF middle = QRectF(drawing.rect()).center();
+    const Vec3 place(0.1, 0, 0.01);
+    const auto seen = [&] { return drawing.map().to_pixel(View::side, place); };
+    const QPointF before = seen();
+    const double scale = drawing.map().pixels_per_metre();
+    const auto turn = [&](QPoint pixels, QPoint angle, Qt::KeyboardModifiers keys) {
+        QWheelEvent event(middle, drawing.mapToGlobal(middle), pixels, angle, Qt::NoButton, keys,
+                          Qt::NoScrollPhase, false);
+        QApplication::sendEvent(&drawing, &event);
+    };
+    turn({}, {-120, 0}, {});
+    CHECK(seen() - before == QPointF(-30, 0));
+    turn({30, 0}, {120, 0}, Qt::ShiftModifier);
+    CHECK(seen() == before);
+    CHECK(drawing.map().pixels_per_metre() == scale);
+    turn({}, {0, 120}, {});
+    CHECK(drawing.map().pixels_per_metre() > scale);
+    drawing.zoom_to_fit();
+    QNativeGestureEvent pinch(Qt::ZoomNativeGesture, QPointingDevice::primaryPointingDevice(), 2, middle,
+                              middle, drawing.mapToGlobal(middle), 0.25, QPointF());
+    QApplication::sendEvent(&drawing, &pinch);
+    CHECK(drawing.map().pixels_per_metre() == Approx(1.25 * scale));
 }

@@ -26,7 +26,8 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent) : QWidget(parent), sessi
     setWhatsThis(tr(
         "The car to scale: from the side, from above and from the front. What the step in hand is about can "
         "be dragged, chosen with Page Up and Page Down, and nudged with the arrow keys. Double-click the "
-        "outline to add a point to it. The wheel zooms, the middle button moves the paper."));
+        "outline to add a point to it. The wheel zooms, the middle button moves the paper; on a touchpad two "
+        "fingers do both."));
     connect(&session_, &Session::changed, this, &CarCanvas::refresh);
     connect(&session_, &Session::car_chosen, this, [this] {
         grab_.reset();

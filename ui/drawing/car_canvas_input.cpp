@@ -220,9 +220,29 @@ void CarCanvas::zoom_to_fit() {
     update();
 }
 
+bool CarCanvas::event(QEvent* event) {
+    if (event->type() == QEvent::NativeGesture) {
+        const auto& gesture = static_cast<QNativeGestureEvent&>(*event);
+        if (gesture.gestureType() == Qt::ZoomNativeGesture && !grab_ && !stroke_) {
+            zoom_by(1 + gesture.value(), gesture.position());
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
 void CarCanvas::wheelEvent(QWheelEvent* event) {
     if (grab_ || stroke_) return;
-    if (event->angleDelta().y() != 0) zoom_by(std::pow(1.0015, event->angleDelta().y()), event->position());
+    // Two fingers push the paper, and so does a wheel sideways or with Shift; a plain wheel magnifies.
+    const bool fingers = event->deviceType() == QInputDevice::DeviceType::TouchPad;
+    const bool magnify = event->modifiers() & Qt::ControlModifier;
+    const QPoint turned = event->angleDelta();
+    if (!magnify && (fingers || event->modifiers() & Qt::ShiftModifier || turned.y() == 0)) {
+        pan_ += event->pixelDelta().isNull() ? QPointF(turned) / 4 : QPointF(event->pixelDelta());
+        refit();
+        update();
+    } else if (turned.y() != 0)
+        zoom_by(std::pow(1.0015, event->angleDelta().y()), event->position());
     event->accept();
 }
 

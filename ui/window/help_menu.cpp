@@ -1,5 +1,7 @@
 // The help menu, and the welcome of the first start.
+#include "files/fault_report.hpp"
 #include "files/file_desk.hpp"
+#include "files/recovery.hpp"
 #include "panels/notice_bar.hpp"
 #include "window/help_window.hpp"
 #include "window/main_window.hpp"
@@ -8,6 +10,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QClipboard>
 #include <QHelpEvent>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -53,7 +56,17 @@ bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
 
 void MainWindow::greet(bool demo) {
     files_->offer_left_work();
+    tell_of_fault(take_fault_report(Recovery::default_folder()));
     if (demo && !QSettings().value(QStringLiteral("welcome/seen"), false).toBool()) welcome(0);
+}
+
+void MainWindow::tell_of_fault(const QString& report) {
+    if (report.isEmpty()) return;
+    notices_->tell(QStringLiteral("fault"),
+                   tr("Last time Rampwright was ended by a fault of its own. What it noted stays on this "
+                      "computer; copy it if you want to report it."),
+                   {{tr("Copy the Note"), [report] { QGuiApplication::clipboard()->setText(report); }},
+                    {tr("Close"), {}}});
 }
 
 void MainWindow::welcome(int step) {

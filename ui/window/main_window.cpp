@@ -134,7 +134,7 @@ void MainWindow::build_middle() {
     slip_column->addWidget(slips_, 1);
 
     auto* right = new QVBoxLayout;
-    right->setContentsMargins(0, 8, 8, 8);
+    right->setContentsMargins(8, 8, 8, 8);
     right->setSpacing(8);
     right->addWidget(answers);
     right->addWidget(slip_, 1);
@@ -142,11 +142,11 @@ void MainWindow::build_middle() {
     answers->setFixedWidth(right_column);
     slip_->setFixedWidth(right_column);
 
-    auto* columns = new QHBoxLayout;
-    columns->setSpacing(0);
-    columns->addLayout(sheet, 1);
-    columns->addLayout(right);
-    rows->addLayout(columns, 1);
+    columns_ = new QHBoxLayout;
+    columns_->setSpacing(0);
+    columns_->addLayout(sheet, 1);
+    columns_->addLayout(right);
+    rows->addLayout(columns_, 1);
     setCentralWidget(middle);
 
     pages_ = make_step_pages(session_, *canvas_);
@@ -228,6 +228,14 @@ void MainWindow::build_menus() {
                          this, [this, step = pages_[i].step] { show_step(step); });
     fold(tr("&Slip of the Step"), Qt::Key_F8, slip_);
     fold(tr("&Energy and Findings"), Qt::Key_F9, drawer_);
+    // For a left hand, which would cover them on the right.
+    QAction* left = view->addAction(tr("Answers on the &Left"), this, [this](bool on) {
+        columns_->setDirection(on ? QBoxLayout::RightToLeft : QBoxLayout::LeftToRight);
+        if (keep_settings_) QSettings().setValue(QStringLiteral("window/answers_left"), on);
+    });
+    left->setCheckable(true);
+    if (keep_settings_ && QSettings().value(QStringLiteral("window/answers_left"), false).toBool())
+        left->trigger();
     view->addSeparator();
     auto* units = new QActionGroup(this);
     for (const auto& [text, system] : {std::pair{tr("&Millimetres and Grams"), UnitSystem::metric},
@@ -244,7 +252,7 @@ void MainWindow::build_menus() {
     view->addSeparator();
     auto* looks = new QActionGroup(this);
     for (const auto& [text, appearance] :
-         {std::pair{tr("&Light"), Appearance::light}, {tr("&Dark"), Appearance::dark}}) {
+         {std::pair{tr("Li&ght"), Appearance::light}, {tr("&Dark"), Appearance::dark}}) {
         QAction* action = view->addAction(text, this, [this, a = appearance] { set_appearance(a); });
         action->setCheckable(true);
         action->setChecked(theme().appearance == appearance);

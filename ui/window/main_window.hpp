@@ -10,6 +10,7 @@
 #include <functional>
 
 class QAction;
+class QBoxLayout;
 class QLabel;
 class QMenu;
 class QScrollArea;
@@ -64,6 +65,7 @@ private:
     void build_help_menu();
     /// What's this, where a control has a tip and nothing longer to say: the tip.
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void tell_of_fault(const QString& report);
     void welcome(int step);
     void copy_figures();
 
@@ -78,6 +80,7 @@ private:
     PictureCorner* corner_ = nullptr;
     QStackedWidget *sheets_ = nullptr, *slips_ = nullptr;
     QLabel* slip_title_ = nullptr;
+    QBoxLayout* columns_ = nullptr; ///< the sheet, and the answers with the slip
     QWidget *slip_ = nullptr, *drawer_ = nullptr;
     bool drawer_wanted_ = true;
     FindingsPanel* findings_ = nullptr;

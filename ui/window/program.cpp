@@ -1,5 +1,7 @@
 #include "window/program.hpp"
 
+#include "files/fault_report.hpp"
+#include "files/recovery.hpp"
 #include "window/main_window.hpp"
 
 #include <rampwright/core/version.hpp>
@@ -99,6 +101,7 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
     const bool dark = keep_settings && QSettings().value(QStringLiteral("window/dark"), false).toBool();
     apply_theme(call.appearance.value_or(dark ? Appearance::dark : Appearance::light));
 
+    if (keep_settings) leave_fault_reports_in(Recovery::default_folder());
     Session session;
     if (call.project)
         session.open(*call.project);
