@@ -124,6 +124,15 @@ void add_holdings(const Project& project, const CarPlan& plan, CarModel& car) {
     }
 }
 
+/// A piece that still has the typical mass of its kind was not weighed: it may be off by as much as the kind
+/// varies.
+double ballast_mass_sigma(const BallastPlan& piece) {
+    for (const HouseholdPiece& typical : household_pieces())
+        if (piece.name == typical.name && std::abs(piece.mass - typical.mass.value) < 1e-9)
+            return typical.mass.sigma;
+    return usual_mass_sigma;
+}
+
 void add_parts(const Project& project, const CarPlan& plan, const BodyOutlines& outlines, CarModel& car) {
     const auto add = [&car](PartKind kind, std::string key, std::string name, std::optional<Corner> corner,
                             const MassProperties& properties) {
@@ -143,6 +152,7 @@ void add_parts(const Project& project, const CarPlan& plan, const BodyOutlines& 
         const BallastPlan& piece = plan.ballast[i];
         add(PartKind::ballast, car.key + "/ballast/" + std::to_string(i), piece.name, {},
             ballast_properties(piece, plan.body.cuts, outlines));
+        car.parts.back().mass_sigma = ballast_mass_sigma(piece);
     }
     add_holdings(project, plan, car);
 }

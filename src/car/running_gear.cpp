@@ -9,22 +9,6 @@
 
 namespace rampwright {
 
-namespace {
-
-/// The section as far as it is known, the rest in the usual proportions between what is known.
-WheelProfile section_of(const WheelPlan& plan) {
-    WheelProfile section = usual_profile(plan.outer_diameter, plan.width, plan.bore_diameter);
-    section.web_thickness = plan.web_thickness.value_or(section.web_thickness);
-    section.hub_diameter = plan.hub_diameter.value_or(section.hub_diameter);
-    // What nobody measured gives way to what was: a hub ends at the tread, a tread at the hub.
-    section.tread_thickness = plan.tread_thickness.value_or(
-        std::min(section.tread_thickness, (plan.outer_diameter - section.hub_diameter) / 2));
-    section.hub_diameter = std::min(section.hub_diameter, plan.outer_diameter - 2 * section.tread_thickness);
-    return section;
-}
-
-} // namespace
-
 Wheel make_wheel(const WheelPlan& plan) {
     Wheel wheel;
     wheel.corner = plan.corner;
@@ -41,7 +25,7 @@ Wheel make_wheel(const WheelPlan& plan) {
     wheel.body_ring = plan.body_ring;
     wheel.raised = plan.touches ? 0 : plan.raised;
     wheel.runout = plan.runout;
-    const MassProperties revolved = revolve(section_of(plan), plan.mass);
+    const MassProperties revolved = revolve(profile_of(plan), plan.mass);
     wheel.spin_inertia = plan.spin_inertia.value_or(revolved.inertia(1, 1));
     // Half of the spin inertia is that of the same mass about a diameter of its own plane; the rest comes
     // from the wheel's width and stays as it is when a measured spin inertia moves the mass in or out.

@@ -123,9 +123,13 @@ Moments floor_layer(const BodyOutlines& outlines, std::span<const Cut> cuts, std
     for (const int axis : {2, 1, 0}) {
         const Moments low = wood_behind(outlines, others, pocket, axis, false),
                       high = wood_behind(outlines, others, pocket, axis, true);
-        if (low.volume > 0 && high.volume <= 0) return low;
-        if (high.volume > 0 && low.volume <= 0) return high;
-        if (low.volume <= 0) return {}; // right through
+        if (low.volume <= 0 && high.volume <= 0) return {}; // right through
+        // A sloped roof may reach over a part of the mouth.
+        Vec3 size = pocket.high - pocket.low;
+        size[axis] = 1;
+        const double half_the_face = size.prod() / 2;
+        if (high.volume < half_the_face && high.volume < low.volume) return low;
+        if (low.volume < half_the_face && low.volume < high.volume) return high;
     }
     return {};
 }

@@ -17,8 +17,9 @@ Moments sawn_layer(const BodyPlan& body, const BodyOutlines& outlines, std::span
 Moments bored_layer(const BodyOutlines& outlines, std::span<const Cut> cuts, std::size_t bore);
 
 /// The same of a pocket: its floor where that stands in wood. The floor is the face across from the one it is
-/// cut in from, which is where no wood is: the upper or lower one before the sides, and those before the
-/// ends. A pocket right through, or one that no tool reaches, has none.
+/// cut in from, which is the open one: less than half of it has wood behind it, as where a sloped roof
+/// reaches over a part of it, and the face across has more; the upper or lower one before the sides, and
+/// those before the ends. A pocket right through, or one that no tool reaches, has none.
 /// @param pocket its place among `cuts`.
 Moments floor_layer(const BodyOutlines& outlines, std::span<const Cut> cuts, std::size_t pocket);
 

@@ -35,6 +35,17 @@ WheelProfile usual_profile(double outer_diameter, double width, double bore_diam
     return profile;
 }
 
+WheelProfile profile_of(const WheelPlan& plan) {
+    WheelProfile profile = usual_profile(plan.outer_diameter, plan.width, plan.bore_diameter);
+    profile.web_thickness = plan.web_thickness.value_or(profile.web_thickness);
+    profile.hub_diameter = plan.hub_diameter.value_or(profile.hub_diameter);
+    // What nobody measured gives way to what was: a hub ends at the tread, a tread at the hub.
+    profile.tread_thickness = plan.tread_thickness.value_or(
+        std::min(profile.tread_thickness, (plan.outer_diameter - profile.hub_diameter) / 2));
+    profile.hub_diameter = std::min(profile.hub_diameter, plan.outer_diameter - 2 * profile.tread_thickness);
+    return profile;
+}
+
 double volume(const WheelProfile& profile) {
     double sum = 0;
     for (const Ring& ring : rings_of(profile))

@@ -41,9 +41,8 @@ std::shared_ptr<const LitSurface> lit(Mesh mesh) {
     return std::make_shared<const LitSurface>(light_up(std::move(mesh), crease));
 }
 
-/// The usual profile's outline around its bore: tread, web, hub; `out` is the car's outside.
-Mesh wheel_mesh(const Wheel& wheel, const Vec3& out) {
-    const WheelProfile p = usual_profile(2 * wheel.radius, wheel.width, 2 * wheel.bore_radius);
+/// The profile's outline around its bore: tread, web, hub; `out` is the car's outside.
+Mesh wheel_mesh(const Wheel& wheel, const WheelProfile& p, const Vec3& out) {
     const double bore = p.bore_diameter / 2, hub = p.hub_diameter / 2, rim = wheel.radius - p.tread_thickness;
     const double half = p.tread_width / 2, hub_half = p.hub_width / 2, web = p.web_thickness / 2;
     const double round =
@@ -54,6 +53,8 @@ Mesh wheel_mesh(const Wheel& wheel, const Vec3& out) {
                                    {half - round, wheel.radius},
                                    {half, wheel.radius - round}});
     profile.insert(profile.end(), {{half, rim}, {web, rim}, {web, hub}, {hub_half, hub}, {hub_half, bore}});
+    // Where the hub meets the tread there is no web.
+    profile.erase(std::unique(profile.begin(), profile.end()), profile.end());
     return revolved(profile, wheel.centre, out, segments);
 }
 
@@ -178,7 +179,9 @@ Scene make_scene(const CarPlan& plan, const CarModel& car, std::shared_ptr<const
     for (const Wheel& wheel : car.wheels) {
         const Vec3 out = is_left(wheel.corner) ? Vec3(Vec3::UnitY()) : Vec3(-Vec3::UnitY());
         const AxleShape axle = axle_shape(plan.axles, wheel);
-        scene.solids.push_back({Stuff::wheel, tyre, lit(wheel_mesh(wheel, out))});
+        scene.solids.push_back(
+            {Stuff::wheel, tyre,
+             lit(wheel_mesh(wheel, profile_of(plan.wheels[static_cast<std::size_t>(wheel.corner)]), out))});
         Mesh rod = rod_mesh(axle.inner, axle.under_head, axle.shank_diameter, segments / 3);
         scene.solids.push_back({Stuff::axle, steel, lit(std::move(rod))});
         if ((axle.head_end - axle.under_head).norm() > 0)

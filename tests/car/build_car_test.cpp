@@ -254,6 +254,25 @@ TEST_CASE("a weighed holding counts instead of the typical one, known to two rea
     CHECK(total(build_car(project, 0)).mass == Approx(before).epsilon(1e-12));
 }
 
+TEST_CASE("a household piece with its typical mass is as unsure as its kind; a weighed one is not") {
+    Project project = plain_project();
+    const HouseholdPiece& kind = household_pieces().back();
+    BallastPlan& piece = project.cars[0].ballast[0];
+    const auto sigma = [&] {
+        for (const Part& part : build_car(project, 0).parts)
+            if (part.kind == PartKind::ballast) return part.mass_sigma;
+        return -1.;
+    };
+    piece.name = kind.name;
+    piece.mass = kind.mass.value;
+    CHECK(sigma() == kind.mass.sigma);
+    piece.mass += 0.02e-3;
+    CHECK(sigma() == Approx(0.1e-3)); // a kitchen scale's
+    piece.mass = kind.mass.value;
+    piece.name = "something else";
+    CHECK(sigma() == Approx(0.1e-3));
+}
+
 // The annulus of any table of solids (from memory): m (r1² + r2²) / 2 about its axle.
 TEST_CASE("a wheel's stated section is the one that is revolved", "[car][wheel]") {
     Document document = demo_document();

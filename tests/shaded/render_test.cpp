@@ -156,3 +156,38 @@ TEST_CASE("a child's words for paint name a colour", "[shaded]") {
     CHECK_FALSE(colour_of("varnish, two coats"));
     CHECK_FALSE(colour_of("tired, bored")); // "red" only as a word of its own
 }
+
+TEST_CASE("wheels are drawn with the section that the file states", "[shaded]") {
+    Project project = demo_project();
+    constexpr double mm = 1e-3, pi = std::numbers::pi;
+    for (WheelPlan& wheel : project.cars[0].wheels) {
+        wheel.outer_diameter = 30 * mm;
+        wheel.width = 8 * mm;
+        wheel.bore_diameter = 2.5 * mm;
+        wheel.tread_thickness = 4 * mm;
+        wheel.web_thickness = 5 * mm;
+        wheel.hub_diameter = 14 * mm;
+    }
+    const auto ring = [](double inner, double outer, double width) {
+        return pi / 4 * (outer * outer - inner * inner) * width;
+    };
+    // Tread, web and hub by hand; the drawn one has 48 sides and a tread rounded by 0.56 mm.
+    const double round = 0.56 * mm, sides = std::sin(2 * pi / 48) / (2 * pi / 48);
+    const double solid = ring(22 * mm, 30 * mm, 8 * mm) + ring(14 * mm, 22 * mm, 5 * mm) +
+                         ring(2.5 * mm, 14 * mm, 8 * mm) - pi * 30 * mm * round * round;
+    int wheels = 0;
+    for (const SceneSolid& each : scene_of(project).solids) {
+        if (each.stuff != Stuff::wheel) continue;
+        ++wheels;
+        CHECK(enclosed_volume(each.surface->mesh) == Approx(sides * solid).epsilon(0.005));
+    }
+    CHECK(wheels == 4);
+    // A hub as wide as the tread leaves no web; the surface stays closed.
+    for (WheelPlan& wheel : project.cars[0].wheels)
+        wheel.hub_diameter = 22 * mm;
+    for (const SceneSolid& each : scene_of(project).solids)
+        if (each.stuff == Stuff::wheel)
+            CHECK(enclosed_volume(each.surface->mesh) ==
+                  Approx(sides * (ring(2.5 * mm, 30 * mm, 8 * mm) - pi * 30 * mm * round * round))
+                      .epsilon(0.005));
+}

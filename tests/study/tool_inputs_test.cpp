@@ -138,6 +138,16 @@ TEST_CASE("a pocket's depth goes away from where it is open", "[study][tools]") 
             return p;
         });
     }
+    SECTION("from above, under a roof that slopes down into it") {
+        // The roof falls from 30 at the tail by 8 in 110: it reaches over the pocket's mouth from 40 to 52.
+        pocket.from = {40 * mm, -8 * mm, 12 * mm};
+        pocket.to = {80 * mm, 8 * mm, 26.2 * mm};
+        check_rate(project, "drill/cuts/0", by, [&](double d) {
+            Project p = project;
+            p.cars[0].body.cuts[0].from.z() -= d;
+            return p;
+        });
+    }
     SECTION("right through there is none") {
         pocket.from.z() = -1 * mm;
         const std::vector<Input> inputs = list_inputs(project, make_case(project, 0));

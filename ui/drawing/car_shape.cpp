@@ -2,6 +2,8 @@
 
 #include "drawing/outline.hpp"
 
+#include <rampwright/car/wheel_profile.hpp>
+
 #include <QPolygonF>
 
 #include <algorithm>
@@ -135,6 +137,9 @@ CarShape make_car_shape(const CarPlan& plan) {
         drawn.radius = wheel.outer_diameter / 2;
         drawn.width = wheel.width;
         drawn.bore = wheel.bore_diameter;
+        const WheelProfile profile = profile_of(wheel);
+        drawn.tread_inner = profile.outer_diameter / 2 - profile.tread_thickness;
+        drawn.hub = profile.hub_diameter / 2;
         drawn.touches = wheel.touches;
         const auto [right, left] = span_at(top, shape.axle_x[end]);
         const double out = wheel.gap_to_body + wheel.width / 2;

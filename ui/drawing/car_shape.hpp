@@ -15,6 +15,7 @@ struct CarShape {
         Corner corner = Corner::rear_left;
         Vec3 centre = Vec3::Zero();
         double radius = 0, width = 0, bore = 0;
+        double tread_inner = 0, hub = 0; ///< radii of the section: where the tread ends, and the hub
         bool touches = true;
     };
     struct CutShape {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <rampwright/body/mass_properties.hpp>
+#include <rampwright/project/project.hpp>
 
 namespace rampwright {
 
@@ -18,6 +19,10 @@ struct WheelProfile {
 /// Common practice, no source; its spin inertia comes to between 0.52 and 0.65 of m R² for usual wheels.
 /// Weigh the wheel, and time it as a pendulum, to replace it.
 WheelProfile usual_profile(double outer_diameter, double width, double bore_diameter);
+
+/// The wheel's profile as far as its file states it, the rest in the usual proportions between what it
+/// states.
+WheelProfile profile_of(const WheelPlan& plan);
 
 /// Volume of the profile, m³.
 double volume(const WheelProfile& profile);

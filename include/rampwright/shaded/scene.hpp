@@ -49,7 +49,7 @@ struct Scene {
 /// The body as the core measures it, the axles' holes included. What `body_facets` needs.
 BodyShape finished_body(const CarPlan& plan, const CarModel& car);
 
-/// The whole car: wood, wheels (the usual profile's shape), axles, ballast.
+/// The whole car: wood, wheels (as far as their section is stated, else the usual one), axles, ballast.
 /// @param body lit facets of finished_body, made once as long as the body stays the same.
 Scene make_scene(const CarPlan& plan, const CarModel& car, std::shared_ptr<const LitSurface> body);
 
