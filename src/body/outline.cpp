@@ -1,3 +1,5 @@
+#include "body/bezier.hpp"
+
 #include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
 
@@ -10,6 +12,8 @@ namespace rampwright {
 
 namespace {
 
+using body_detail::chords_for;
+using body_detail::point_on;
 using Eigen::Vector2d;
 
 /// The listed points less those that repeat the one before; `from` keeps their places in the list.
@@ -43,20 +47,6 @@ Vector2d tangent(const Ring& ring, size_t i) {
     return (here - before) / d1 - (after - before) / (d1 + d2) + (after - here) / d2;
 }
 
-Vector2d at(const OutlinePiece& piece, double t) {
-    const double s = 1 - t;
-    const auto& c = piece.control;
-    return s * s * s * c[0] + 3 * s * s * t * c[1] + 3 * s * t * t * c[2] + t * t * t * c[3];
-}
-
-/// Greatest distance of a cubic from its chord is at most this (after Wang's bound for Bézier curves).
-int chords_for(const OutlinePiece& piece, double tolerance) {
-    if (piece.straight) return 1;
-    const auto& c = piece.control;
-    const double bend = std::max((c[0] - 2 * c[1] + c[2]).norm(), (c[1] - 2 * c[2] + c[3]).norm());
-    return static_cast<int>(std::clamp(std::ceil(std::sqrt(0.75 * bend / tolerance)), 1., 1000.));
-}
-
 double turn(const Vector2d& a, const Vector2d& b, const Vector2d& c) {
     return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
 }
@@ -88,7 +78,7 @@ struct Chain {
         for (int i = 0; i <= n; ++i)
             points.push_back(i == 0   ? piece.control[0]
                              : i == n ? piece.control[3]
-                                      : at(piece, double(i) / n));
+                                      : point_on(piece, double(i) / n));
         for (const auto& p : points)
             box.extend(p);
     }
@@ -139,7 +129,7 @@ std::vector<Vector2d> flatten(const Outline& outline, double tolerance) {
     for (const auto& piece : outline_pieces(outline)) {
         const int n = chords_for(piece, tolerance);
         for (int i = 0; i < n; ++i)
-            points.push_back(i == 0 ? piece.control[0] : at(piece, double(i) / n));
+            points.push_back(i == 0 ? piece.control[0] : point_on(piece, double(i) / n));
     }
     return points;
 }

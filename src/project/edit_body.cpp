@@ -1,5 +1,6 @@
 #include "project/edit_support.hpp"
 
+#include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
@@ -111,6 +112,19 @@ Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, st
             point = Json::array({point.at(0), point.at(1), "smooth"});
         else
             point.erase(2);
+    });
+}
+
+Edit set_outline(const Document& document, std::size_t car, bool plan, const std::vector<PlanPoint>& points) {
+    Outline outline;
+    for (const PlanPoint& point : points)
+        outline.push_back({point.at, point.smooth});
+    check_outline(outline, outline_place(car, plan));
+    return make_edit(document, "Take in " + outline_name(plan) + " outline", [&](Json& root) {
+        Json rows = Json::array();
+        for (const PlanPoint& point : points)
+            rows.push_back(make_point(point.at, plan, point.smooth));
+        object_in(car_at(root, car), "body")[outline_key(plan)] = std::move(rows);
     });
 }
 

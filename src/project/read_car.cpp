@@ -91,6 +91,20 @@ Readings read_readings(const Node& readings) {
     return r;
 }
 
+Underlay read_underlay(const Node& underlay) {
+    Underlay u;
+    const Node picture = underlay["picture"], width = underlay["width_mm"];
+    u.picture = picture.text();
+    if (u.picture.empty()) picture.refuse_missing("give the path of the picture's file");
+    if (const Node at = underlay["at_mm"]; at.present()) u.at = at.point2(from_to(-10000, 10000));
+    u.width = width.number(above(0, 100000));
+    u.turned = underlay["turned_deg"].maybe_number(from_to(-360, 360)).value_or(0);
+    u.opacity = underlay["opacity_pct"].maybe_number(from_to(0, 100)).value_or(u.opacity);
+    u.mirrored = underlay["mirrored"].present() && underlay["mirrored"].flag();
+    u.hidden = underlay["hidden"].present() && underlay["hidden"].flag();
+    return u;
+}
+
 /// The plan does not hold what is decided (job.hpp reads it when asked); a word that is no step is refused.
 void read_decided(const Node& decided) {
     std::array<std::pair<std::string_view, JobStep>, all_job_steps.size()> words;
@@ -122,6 +136,9 @@ CarPlan read_car(const Node& car, std::size_t index, const Model& project_model)
     plan.drag = read_drag(car["drag"]);
     plan.as_built = read_as_built(car["as_built"]);
     plan.readings = read_readings(car["as_built"]["readings"]);
+    for (const std::size_t view : {0, 1})
+        if (const Node underlay = car["underlay"][view == 0 ? "side" : "top"]; underlay.present())
+            plan.underlays[view] = read_underlay(underlay);
     return plan;
 }
 

@@ -83,6 +83,21 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
          [=](const Document& d) { return remove_outline_point(d, car, n % 2 == 0, 1); }},
         {"set_outline_smooth",
          [=](const Document& d) { return set_outline_smooth(d, car, n % 2 == 0, 2, n % 4 < 2); }},
+        {"set_outline",
+         [=](const Document& d) {
+             const double z = (18 + step) * mm;
+             return set_outline(
+                 d, car, n % 2 == 0,
+                 {{Vec2(0, -z)}, {Vec2(170 * mm, -z)}, {Vec2(175 * mm, 0), true}, {Vec2(0, z)}});
+         }},
+        {"set_underlay",
+         [=](const Document& d) {
+             return set_underlay(d, car, n % 2 == 0,
+                                 {"sketch " + tail + ".png", Vec2(80 + step, 10) * mm, 0.2, step * deg, 0.4,
+                                  n % 3 == 0, false},
+                                 "Lay picture");
+         }},
+        {"remove_underlay", [=](const Document& d) { return remove_underlay(d, car, n % 2 == 0); }},
         {"add_cut",
          [=](const Document& d) {
              return add_cut(d, car,

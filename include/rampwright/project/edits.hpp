@@ -76,6 +76,22 @@ Edit insert_outline_point(const Document& document, std::size_t car, bool plan, 
 Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index);
 Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index, bool smooth);
 
+/// Puts another outline in the place of the side view's or the top view's. @param points as it is listed, m.
+/// @throws Problem, too, where it touches or crosses itself.
+Edit set_outline(const Document& document, std::size_t car, bool plan, const std::vector<PlanPoint>& points);
+
+/// Lays a picture under the side or the top view, or changes how the one there lies; keys of it that this
+/// version does not know stay.
+Edit set_underlay(const Document& document, std::size_t car, bool plan, const Underlay& underlay,
+                  const std::string& name);
+Edit remove_underlay(const Document& document, std::size_t car, bool plan);
+/// The underlay with two of its places a known distance apart: the first stays where it is on the drawing.
+/// @param one, other in the view's plane, m, more than a hundredth of a millimetre apart.
+/// @param level turns it so that the line between them is level, by a quarter of a turn at most.
+/// @throws Problem where the places are one, the distance is none, or the picture would be beyond all size.
+Underlay scaled_underlay(const Underlay& underlay, const Vec2& one, const Vec2& other, double distance,
+                         bool level);
+
 /// The block's kind of wood, by the table's density: one that was stated before goes; a weighed block stays.
 /// @param wood id in the table of woods.
 Edit set_wood(const Document& document, std::size_t car, const std::string& wood);

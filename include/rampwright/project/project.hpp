@@ -287,6 +287,18 @@ struct Readings {
     std::vector<double> whole, front, rear;
 };
 
+/// A picture laid under the drawing, to be traced; no figure depends on it.
+struct Underlay {
+    std::string picture;    ///< path of the file; beside the project's where it is relative (pictures.hpp)
+    Vec2 at = Vec2::Zero(); ///< its middle in the view's plane, m: side (x, z), top (x, y)
+    double width = 0;       ///< m, of the picture's own lower edge
+    double turned = 0;      ///< rad, counter-clockwise on the drawing
+    double opacity = 0.5;   ///< 0 to 1
+    bool mirrored = false;  ///< left for right, before it is turned
+    bool hidden = false;
+    bool operator==(const Underlay&) const = default;
+};
+
 struct CarPlan {
     std::string id, name, number, paint;
     std::string built_on; ///< YYYY-MM-DD; empty where it is not said
@@ -300,6 +312,7 @@ struct CarPlan {
     DragPlan drag;
     AsBuilt as_built;
     Readings readings; ///< a record; what counts is `as_built`, which the edit that takes them sets
+    std::array<std::optional<Underlay>, 2> underlays; ///< under the side view, under the top view
 };
 
 /// One wheel of the bench's table; what was not measured is absent.
