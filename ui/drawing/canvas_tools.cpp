@@ -28,6 +28,12 @@ QString stroke_hint(Tool tool) {
     case Tool::piece:
         return CarCanvas::tr(
             "Click where it should lie.  Enter: put it in the last cut.  Esc: back on the shelf.");
+    case Tool::move_picture:
+        return CarCanvas::tr(
+            "Drag the picture, or move it with the arrow keys.  Shift: straight along or up.  Esc: done.");
+    case Tool::measure_picture:
+        return CarCanvas::tr(
+            "Click the first of two places on the picture whose distance you know.  Esc: leave it.");
     case Tool::pick:
         break;
     }
@@ -52,6 +58,13 @@ void CarCanvas::set_tool(Tool tool) {
             tool = Tool::pick;
         }
     }
+    if ((tool == Tool::move_picture || tool == Tool::measure_picture) && !shown_underlay(View::side) &&
+        !shown_underlay(View::top)) {
+        Q_EMIT hint(tr("No picture shows under the drawing."));
+        tool = Tool::pick;
+    }
+    measured_view_.reset();
+    measured_from_.reset();
     if (tool != Tool::piece) carried_.reset();
     const bool changed = tool != tool_;
     tool_ = tool;
@@ -94,6 +107,8 @@ void CarCanvas::use_tool_somewhere() {
         break;
     }
     case Tool::pick:
+    case Tool::move_picture:
+    case Tool::measure_picture:
         break;
     }
 }
@@ -113,6 +128,7 @@ std::optional<CutPlan> CarCanvas::cut_between(const CarPlan& plan, View view, QP
 }
 
 void CarCanvas::press_tool(View view, const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
+    if (tool_ == Tool::move_picture || tool_ == Tool::measure_picture) return press_picture(view, pixel);
     last_view_ = view;
     if (carried_) {
         drop_piece(*carried_, view, pixel, modifiers);

@@ -6,6 +6,7 @@
 #include "drawing/snap.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
+#include "trace/picture_store.hpp"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -16,7 +17,8 @@
 
 namespace rampwright::ui {
 
-CarCanvas::CarCanvas(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+CarCanvas::CarCanvas(Session& session, QWidget* parent)
+    : QWidget(parent), session_(session), pictures_(new PictureStore(this)) {
     make_accessible(*this); // before its name is set, which already asks for its place in the tree
     setObjectName(QStringLiteral("drawing"));
     setFocusPolicy(Qt::StrongFocus);
@@ -29,8 +31,11 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent) : QWidget(parent), sessi
         "outline to add a point to it. The wheel zooms, the middle button moves the paper; on a touchpad two "
         "fingers do both."));
     connect(&session_, &Session::changed, this, &CarCanvas::refresh);
+    connect(pictures_, &PictureStore::changed, this, qOverload<>(&CarCanvas::update));
+    connect(&session_, &Session::file_changed, pictures_, &PictureStore::clear);
     connect(&session_, &Session::car_chosen, this, [this] {
         grab_.reset();
+        picture_drag_.reset();
         set_tool(Tool::pick);
         select({});
         select_finding({});
@@ -73,7 +78,10 @@ PaintContext CarCanvas::context() const {
                    hovered_,
                    {},
                    selected_finding_,
-                   ghost_};
+                   ghost_,
+                   {}};
+    for (const View view : {View::side, View::top})
+        c.see_through[index(view)] = shown_underlay(view) != nullptr;
     if (grab_ && grab_->moving) c.dragged_in = grab_->view;
     if (stroke_ && stroke_->moving) c.dragged_in = stroke_->view;
     return c;
@@ -87,6 +95,7 @@ void CarCanvas::paintEvent(QPaintEvent*) {
     for (const View view : all_views) {
         painter.save();
         painter.setClipRect(map_.frame(view).intersected(map_.paper().adjusted(1, 1, -1, -1)));
+        paint_picture(painter, view);
         paint_limits(painter, c, view);
         paint_car(painter, c, view);
         paint_handles(painter, c, view);
@@ -95,6 +104,7 @@ void CarCanvas::paintEvent(QPaintEvent*) {
     }
     painter.setClipRect(map_.paper());
     paint_marks(painter, c);
+    paint_measuring(painter);
     if (hasFocus()) {
         painter.setClipping(false);
         painter.setPen(QPen(theme().accent, 1.5));

@@ -4,6 +4,7 @@
 #include "drawing/shelf_drop.hpp"
 #include "session/session.hpp"
 
+#include <QPixmap>
 #include <QWidget>
 
 #include <functional>
@@ -11,8 +12,11 @@
 
 namespace rampwright::ui {
 
-/// What the hand holds: nothing, so that it picks and drags; what cuts; or a piece from the shelf.
-enum class Tool { pick, pocket, bore, piece };
+class PictureStore;
+
+/// What the hand holds: nothing, so that it picks and drags; what cuts; a piece from the shelf; or the
+/// picture under the drawing, to be moved, or to be measured between two of its places.
+enum class Tool { pick, pocket, bore, piece, move_picture, measure_picture };
 
 /// The sheet of paper: the car in three views, to scale. What is drawn can be taken hold of.
 class CarCanvas : public QWidget {
@@ -55,6 +59,11 @@ public:
     /// Takes the selected thing away, as one step.
     void remove_selected();
 
+    /// The pictures under the drawing, read as they are needed.
+    PictureStore& pictures() { return *pictures_; }
+    /// The picture that shows under a view in the step in hand; nothing where none does.
+    const Underlay* shown_underlay(View view) const;
+
     void zoom_by(double factor, const QPointF& about);
     void zoom_to_fit();
 
@@ -64,6 +73,8 @@ public:
 Q_SIGNALS:
     void selection_changed(const std::optional<rampwright::ui::Target>& target);
     void tool_changed(rampwright::ui::Tool tool);
+    /// Two places of the picture under the side view or the top view, m in the view's plane.
+    void picture_measured(bool plan, QPointF one, QPointF other);
     void finding_selected(std::optional<std::size_t> finding);
     /// What to say in the status line about what is under the hand; empty: nothing.
     void hint(const QString& text);
@@ -104,8 +115,30 @@ private:
         bool moving = false, drawn = false;
     };
 
+    /// The picture under the drawing on its way.
+    struct PictureDrag {
+        View view = View::side;
+        QPointF pressed_at;
+        Underlay start;
+        bool moving = false;
+    };
+    /// A view's picture as it was last painted: it is turned and scaled anew only when that changes.
+    struct PictureCache {
+        QTransform place;
+        qint64 image = 0;
+        QRect frame;
+        double pixel_ratio = 1;
+        QPixmap pixels;
+    };
+
     void refresh();
     void refit();
+    void paint_picture(QPainter& painter, View view);
+    void press_picture(View view, const QPointF& pixel);
+    void drag_picture(const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    void finish_picture_drag();
+    void paint_measuring(QPainter& painter) const;
+    bool nudge_picture(int across, int up, Qt::KeyboardModifiers modifiers);
     PaintContext context() const;
     std::optional<Target> target_at(const QPointF& pixel) const;
     std::optional<std::size_t> finding_at(const QPointF& pixel) const;
@@ -145,7 +178,13 @@ private:
     std::optional<std::size_t> carried_; ///< place on the shelf of the piece in the hand
     std::optional<BallastPlan> ghost_;
     std::optional<Stroke> stroke_;
-    double drill_ = 0; ///< m; 0 until one is chosen: the first of the person's own
+    PictureStore* pictures_;
+    std::array<PictureCache, 2> picture_caches_; ///< side, top
+    std::optional<PictureDrag> picture_drag_;
+    std::optional<View> measured_view_;
+    std::optional<QPointF> measured_from_; ///< the first place, m in that view's plane
+    QPointF hand_;                         ///< px: where the hand is while a picture is measured
+    double drill_ = 0;                     ///< m; 0 until one is chosen: the first of the person's own
     std::optional<QPointF> panning_from_;
 };
 

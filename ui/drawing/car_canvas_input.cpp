@@ -34,7 +34,7 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton || grab_ || stroke_) return;
+    if (event->button() != Qt::LeftButton || grab_ || stroke_ || picture_drag_) return;
     if (tool_ != Tool::pick) {
         if (const auto view = map_.view_at(event->position()))
             press_tool(*view, event->position(), event->modifiers());
@@ -72,6 +72,11 @@ void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
         drag_to(event->position(), event->modifiers());
     } else if (stroke_) {
         stroke_to(event->position(), event->modifiers());
+    } else if (picture_drag_) {
+        drag_picture(event->position(), event->modifiers());
+    } else if (measured_from_) {
+        hand_ = event->position();
+        update();
     } else if (carried_) {
         show_ghost(*carried_, event->position(), event->modifiers());
     } else {
@@ -123,6 +128,7 @@ void CarCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) panning_from_.reset();
     if (event->button() == Qt::LeftButton && grab_) finish_drag();
     if (event->button() == Qt::LeftButton && stroke_) finish_stroke();
+    if (event->button() == Qt::LeftButton && picture_drag_) finish_picture_drag();
     hover(event->position());
 }
 
@@ -177,7 +183,8 @@ void CarCanvas::contextMenuEvent(QContextMenuEvent* event) {
 }
 
 void CarCanvas::hover(const QPointF& pixel) {
-    if (grab_ || panning_from_ || stroke_) return;
+    if (grab_ || panning_from_ || stroke_ || picture_drag_) return;
+    if (tool_ == Tool::move_picture) return setCursor(Qt::SizeAllCursor);
     if (tool_ != Tool::pick) return setCursor(Qt::CrossCursor);
     const auto target = target_at(pixel);
     if (finding_at(pixel))
@@ -232,7 +239,7 @@ bool CarCanvas::event(QEvent* event) {
 }
 
 void CarCanvas::wheelEvent(QWheelEvent* event) {
-    if (grab_ || stroke_) return;
+    if (grab_ || stroke_ || picture_drag_) return;
     // Two fingers push the paper, and so does a wheel sideways or with Shift; a plain wheel magnifies.
     const bool fingers = event->deviceType() == QInputDevice::DeviceType::TouchPad;
     const bool magnify = event->modifiers() & Qt::ControlModifier;
@@ -247,7 +254,7 @@ void CarCanvas::wheelEvent(QWheelEvent* event) {
 }
 
 bool CarCanvas::nudge(QKeyEvent* event) {
-    if (!selected_ || grab_) return false;
+    if (grab_) return false;
     int across = 0, up = 0;
     switch (event->key()) {
     case Qt::Key_Left:
@@ -265,6 +272,8 @@ bool CarCanvas::nudge(QKeyEvent* event) {
     default:
         return false;
     }
+    if (tool_ == Tool::move_picture) return nudge_picture(across, up, event->modifiers());
+    if (!selected_) return false;
     const QString stuck = why_stuck(session_.plan(), *selected_);
     if (!stuck.isEmpty()) {
         Q_EMIT hint(stuck);
@@ -291,10 +300,11 @@ bool CarCanvas::nudge(QKeyEvent* event) {
 }
 
 void CarCanvas::cancel() {
-    if (grab_ || stroke_) {
-        const bool moving = grab_ ? grab_->moving : stroke_->moving;
+    if (grab_ || stroke_ || picture_drag_) {
+        const bool moving = grab_ ? grab_->moving : stroke_ ? stroke_->moving : picture_drag_->moving;
         grab_.reset();
         stroke_.reset();
+        picture_drag_.reset();
         if (moving) session_.cancel_gesture();
         unsetCursor();
         Q_EMIT hint({});

@@ -43,12 +43,17 @@ void paint_grain(QPainter& painter, const PaintContext& context, View view, cons
 
 void paint_wood(QPainter& painter, const PaintContext& context, View view) {
     const QPainterPath wood = context.map.transform(view).map(context.shape.wood[index(view)]);
-    painter.fillPath(wood, theme().wood);
-    paint_grain(painter, context, view, wood);
+    const bool see_through = context.see_through[index(view)];
+    if (!see_through) {
+        painter.fillPath(wood, theme().wood);
+        paint_grain(painter, context, view, wood);
+    }
     for (const auto& cut : context.shape.cuts) {
         const QPainterPath outline = context.map.transform(view).map(cut.outline[index(view)]);
         const bool open = cut.open[index(view)];
-        painter.fillPath(outline.intersected(wood), faded(theme().cavity, open ? 255 : 120));
+        painter.fillPath(outline.intersected(wood), faded(theme().cavity, see_through ? 60
+                                                                          : open      ? 255
+                                                                                      : 120));
         painter.save();
         painter.setClipPath(wood, Qt::IntersectClip);
         painter.setPen(open ? thin_pen(theme().wood_ink) : hidden_pen(theme().wood_ink));
@@ -72,9 +77,9 @@ void paint_wheel_face(QPainter& painter, const PaintContext& context, const CarS
     painter.setBrush(Qt::NoBrush);
     if (!near) return;
     painter.setPen(thin_pen(faded(t.wheel_ink, 150)));
-    painter.drawEllipse(centre, radius * 0.88, radius * 0.88);
-    const double hub = std::max(wheel.bore * 1.6 * context.map.pixels_per_metre(), radius * 0.24);
-    painter.drawEllipse(centre, hub, hub);
+    for (const double ring : {wheel.tread_inner, wheel.hub})
+        painter.drawEllipse(centre, ring * context.map.pixels_per_metre(),
+                            ring * context.map.pixels_per_metre());
     painter.setBrush(t.axle);
     painter.setPen(thin_pen(t.wheel_ink));
     const double head = std::max(context.shape.head / 2 * context.map.pixels_per_metre(), 2.0);

@@ -23,7 +23,8 @@ struct PaintContext {
     std::optional<Target> selected, hovered;
     std::optional<View> dragged_in; ///< the view the selected thing is being dragged in
     std::optional<std::size_t> selected_finding;
-    std::optional<BallastPlan> ghost; ///< a piece on its way, where it would come to lie
+    std::optional<BallastPlan> ghost;  ///< a piece on its way, where it would come to lie
+    std::array<bool, 3> see_through{}; ///< by View: a picture lies under it, and the wood lets it be seen
 };
 
 /// The paper, its rulers, its title block.

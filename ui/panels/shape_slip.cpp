@@ -8,6 +8,7 @@
 #include "panels/value_slip.hpp"
 #include "panels/wood_choice.hpp"
 #include "panels/wood_panel.hpp"
+#include "trace/underlay_panel.hpp"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -28,6 +29,7 @@ ShapeSlip::ShapeSlip(Session& session, CarCanvas& canvas, QWidget* parent) : QWi
     auto* picker = new ShapePicker(session, this);
     add(tr("Start from a shape"), picker);
     connect(picker, &ShapePicker::refused, &canvas, &CarCanvas::hint);
+    add(tr("Trace"), new UnderlayPanel(session, canvas, this));
     auto* wood = new WoodChoice(session, this);
     connect(wood, &WoodChoice::refused, &canvas, &CarCanvas::hint);
     column->addWidget(wood);

@@ -1,5 +1,7 @@
 #include "session/session.hpp"
 
+#include <rampwright/project/pictures.hpp>
+
 #include <QScopedValueRollback>
 #include <QUndoCommand>
 
@@ -99,7 +101,9 @@ void Session::replace(std::shared_ptr<State> state, const std::filesystem::path&
 
 void Session::open(const std::filesystem::path& path) {
     try {
-        replace(make_state(std::make_shared<const Document>(load_document(path))), path);
+        replace(make_state(std::make_shared<const Document>(
+                    with_full_picture_paths(load_document(path), path.parent_path()))),
+                path);
     } catch (const Problem& problem) {
         throw problem.file().empty() ? problem.in_file(path.string()) : problem;
     }
@@ -116,7 +120,7 @@ void Session::bring_back(Document document, const std::filesystem::path& path) {
 }
 
 void Session::save(const std::filesystem::path& path) {
-    save_document(path, document());
+    save_document(path, with_picture_paths_from(document(), path.parent_path()));
     path_ = path;
     history_.setClean();
     Q_EMIT file_changed();

@@ -200,6 +200,8 @@ void MainWindow::build_menus() {
     edit->addSeparator();
     add_drawing_actions(edit);
     edit->addSeparator();
+    add_trace_actions(edit);
+    edit->addSeparator();
     edit->addAction(tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                     [this] { copy_figures(); });
 
@@ -355,7 +357,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
     const auto urls = event->mimeData()->urls();
     if (urls.size() != 1 || !urls.front().isLocalFile()) return;
     event->acceptProposedAction();
-    files_->open(urls.front().toLocalFile().toStdString());
+    const QString path = urls.front().toLocalFile();
+    if (!take_dropped_picture(path, event->position().toPoint())) files_->open(path.toStdString());
 }
 
 void MainWindow::copy_figures() {

@@ -56,6 +56,9 @@ private:
     void build_history_menu(QMenu* edit);
     /// What is done on the drawing, as far as it is not dragging.
     void add_drawing_actions(QMenu* menu);
+    void add_trace_actions(QMenu* menu);
+    /// Lays a picture that was dropped at a place of the window under the drawing. @return whether it is one.
+    bool take_dropped_picture(const QString& path, const QPoint& at);
     void rename_car_on_sheet();
     /// Does an edit, or says in the status line why it cannot be done.
     bool attempt(const std::function<Edit()>& make_edit);
