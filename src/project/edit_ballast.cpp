@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/project/group_edits.hpp>
 
 #include <algorithm>
 #include <array>
@@ -9,17 +10,17 @@ namespace rampwright {
 
 namespace {
 
-Json& piece_at(Json& root, std::size_t car, std::size_t piece) {
-    return element_of(list_in(car_at(root, car), "ballast"), piece,
-                      "/cars/" + std::to_string(car) + "/ballast", "ballast piece");
-}
-
 std::string piece_name(const Document& document, std::size_t car, std::size_t piece) {
     Json root = document.root;
     return text_in(piece_at(root, car, piece), "piece", "piece " + std::to_string(piece + 1));
 }
 
-[[noreturn]] void none_left(const std::string& where, const ShelfPiece& piece) {
+[[noreturn]] void none_left(const std::string& where, const ShelfPiece& piece, int left) {
+    if (left > 0)
+        throw Problem(Exit::could_not, where,
+                      "no more than " + std::to_string(left) + " of \"" + piece.name +
+                          "\" are left on the shelf",
+                      "take fewer, or raise the shelf's count");
     const std::string all = piece.count == 1 ? "the only one" : "all " + std::to_string(piece.count);
     throw Problem(Exit::could_not, where,
                   all + " of \"" + piece.name + "\" on the shelf " + (piece.count == 1 ? "is" : "are") +
@@ -28,6 +29,19 @@ std::string piece_name(const Document& document, std::size_t car, std::size_t pi
 }
 
 } // namespace
+
+Json& piece_at(Json& root, std::size_t car, std::size_t piece) {
+    return element_of(list_in(car_at(root, car), "ballast"), piece,
+                      "/cars/" + std::to_string(car) + "/ballast", "ballast piece");
+}
+
+void refuse_if_none_left(const Project& project, std::size_t car, const std::string& name, int wanted) {
+    for (std::size_t i = 0; i < project.shelf.size(); ++i) {
+        const auto left = left_on_shelf(project, car, i);
+        if (project.shelf[i].name == name && left && *left < wanted)
+            none_left("/shelf/" + std::to_string(i), project.shelf[i], std::max(*left, 0));
+    }
+}
 
 std::optional<int> left_on_shelf(const Project& project, std::size_t car, std::size_t shelf) {
     const ShelfPiece& piece = project.shelf.at(shelf);
@@ -46,7 +60,7 @@ Edit add_from_shelf(const Document& document, std::size_t car, std::size_t shelf
     Json piece = element_of(list_in(root, "shelf"), shelf, "/shelf", "shelf piece");
     car_at(root, car);
     const ShelfPiece& read = project.shelf.at(shelf);
-    if (const auto left = left_on_shelf(project, car, shelf); left && *left <= 0) none_left(where, read);
+    if (const auto left = left_on_shelf(project, car, shelf); left && *left <= 0) none_left(where, read, 0);
     piece.erase("count");
     piece["piece"] = read.name;
     if (read.shape != PieceShape::putty) piece["at_mm"] = file_point(placement.at, "at_mm");
@@ -57,19 +71,7 @@ Edit add_from_shelf(const Document& document, std::size_t car, std::size_t shelf
 }
 
 Edit duplicate_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& by) {
-    const std::string name = piece_name(document, car, piece);
-    const Project project = read_project(document);
-    for (std::size_t i = 0; i < project.shelf.size(); ++i)
-        if (const auto left = left_on_shelf(project, car, i);
-            project.shelf[i].name == name && left && *left <= 0)
-            none_left("/shelf/" + std::to_string(i), project.shelf[i]);
-    return make_edit(document, "Duplicate ballast: " + name, [&](Json& root) {
-        Json copy = piece_at(root, car, piece);
-        const BallastPlan& plan = project.cars.at(car).ballast.at(piece);
-        if (plan.shape != PieceShape::putty) copy["at_mm"] = file_point(Vec3(plan.at + by), "at_mm");
-        copy.erase("fixed");
-        car_at(root, car)["ballast"].push_back(std::move(copy));
-    });
+    return duplicate_group(document, car, {{piece}, {}}, by);
 }
 
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at) {

@@ -4,6 +4,7 @@
 #include <rampwright/core/problem.hpp>
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
+#include <rampwright/project/group_edits.hpp>
 
 #include <algorithm>
 
@@ -48,11 +49,6 @@ bool is_smooth(const Json& point) {
     return point.is_array() && point.size() == 3 && point[2] == "smooth";
 }
 
-Json& cut_at(Json& root, std::size_t car, std::size_t cut) {
-    return element_of(list_in(object_in(car_at(root, car), "body"), "cuts"), cut,
-                      "/cars/" + std::to_string(car) + "/body/cuts", "cut");
-}
-
 Json& bore_at(Json& root, std::size_t car, std::size_t cut) {
     Json& found = cut_at(root, car, cut);
     if (text_in(found, "kind", "") != "bore")
@@ -66,6 +62,13 @@ std::string name_of_cut(const Document& document, std::size_t car, std::size_t c
     return text_in(cut_at(root, car, cut), "name", "cut " + std::to_string(cut + 1));
 }
 
+} // namespace
+
+Json& cut_at(Json& root, std::size_t car, std::size_t cut) {
+    return element_of(list_in(object_in(car_at(root, car), "body"), "cuts"), cut,
+                      "/cars/" + std::to_string(car) + "/body/cuts", "cut");
+}
+
 std::vector<Json*> pieces_in(Json& root, std::size_t car, const std::string& cut) {
     std::vector<Json*> pieces;
     Json& owner = car_at(root, car);
@@ -74,8 +77,6 @@ std::vector<Json*> pieces_in(Json& root, std::size_t car, const std::string& cut
             if (text_in(piece, "in", "") == cut) pieces.push_back(&piece);
     return pieces;
 }
-
-} // namespace
 
 Edit move_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index,
                         const Vec2& to) {
@@ -178,17 +179,7 @@ Edit add_cut(const Document& document, std::size_t car, const CutPlan& cut) {
 }
 
 Edit duplicate_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& by) {
-    const std::string name = name_of_cut(document, car, cut);
-    const Project project = read_project(document);
-    return make_edit(document, "Duplicate cut: " + name, [&](Json& root) {
-        Json copy = cut_at(root, car, cut);
-        const CarPlan& plan = project.cars.at(car);
-        const CutPlan& read = plan.body.cuts.at(cut);
-        copy["name"] = free_cut_name(plan, read.is_bore ? "bore" : "pocket");
-        copy["from_mm"] = file_point(Vec3(read.from + by), "from_mm");
-        copy["to_mm"] = file_point(Vec3(read.to + by), "to_mm");
-        car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
-    });
+    return duplicate_group(document, car, {{}, {cut}}, by);
 }
 
 Edit set_cut_diameter(const Document& document, std::size_t car, std::size_t cut, double diameter) {

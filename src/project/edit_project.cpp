@@ -10,8 +10,24 @@ namespace rampwright {
 
 namespace {
 
-/// An id made of the name's letters and digits that no car has yet.
-std::string new_id(const Json& cars, const std::string& name) {
+/// Cars without an id are told apart by their place: written out before places change.
+void write_out_ids(Json& cars) {
+    for (std::size_t i = 0; i < cars.size(); ++i)
+        if (cars[i].is_object() && (!cars[i].contains("id") || cars[i]["id"].is_null()))
+            cars[i]["id"] = "car-" + std::to_string(i + 1);
+}
+
+Edit remove_row(const Document& document, const std::string& list, std::size_t index, const std::string& what,
+                const std::string& name) {
+    return make_edit(document, name, [&](Json& root) {
+        element_of(list_in(root, list), index, "/" + list, what);
+        root[list].erase(index);
+    });
+}
+
+} // namespace
+
+std::string new_car_id(const Json& cars, const std::string& name) {
     std::string base;
     for (const char c : name) {
         if (c >= 'A' && c <= 'Z')
@@ -35,28 +51,11 @@ std::string new_id(const Json& cars, const std::string& name) {
     return id;
 }
 
-/// Cars without an id are told apart by their place: written out before places change.
-void write_out_ids(Json& cars) {
-    for (std::size_t i = 0; i < cars.size(); ++i)
-        if (cars[i].is_object() && (!cars[i].contains("id") || cars[i]["id"].is_null()))
-            cars[i]["id"] = "car-" + std::to_string(i + 1);
-}
-
-Edit remove_row(const Document& document, const std::string& list, std::size_t index, const std::string& what,
-                const std::string& name) {
-    return make_edit(document, name, [&](Json& root) {
-        element_of(list_in(root, list), index, "/" + list, what);
-        root[list].erase(index);
-    });
-}
-
-} // namespace
-
 Edit duplicate_car(const Document& document, std::size_t car, const std::string& new_name) {
     return make_edit(document, "Duplicate car: " + car_name(document, car), [&](Json& root) {
         Json copy = car_at(root, car);
         Json& cars = root["cars"];
-        copy["id"] = new_id(cars, new_name);
+        copy["id"] = new_car_id(cars, new_name);
         copy["name"] = new_name;
         copy.erase("figures");
         cars.push_back(std::move(copy));

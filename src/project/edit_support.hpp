@@ -29,6 +29,18 @@ Json& list_in(Json& parent, const std::string& key);
 /// The element, made sure of. @param what what it is, for the message: "ballast piece".
 Json& element_of(Json& list, std::size_t index, const std::string& where, const std::string& what);
 
+/// A piece or a cut of a car, made sure of.
+Json& piece_at(Json& root, std::size_t car, std::size_t piece);
+Json& cut_at(Json& root, std::size_t car, std::size_t cut);
+/// The pieces of a car that a cut holds.
+std::vector<Json*> pieces_in(Json& root, std::size_t car, const std::string& cut);
+
+/// @throws Problem where the shelf counts a piece of that name and has not so many left for the car.
+void refuse_if_none_left(const Project& project, std::size_t car, const std::string& name, int wanted = 1);
+
+/// An id made of the name's letters and digits that no car has yet.
+std::string new_car_id(const Json& cars, const std::string& name);
+
 /// A text member, or `otherwise`.
 std::string text_in(const Json& parent, const std::string& key, const std::string& otherwise);
 

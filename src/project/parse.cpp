@@ -1,3 +1,5 @@
+#include "project/parse.hpp"
+
 #include "project/pointer_token.hpp"
 
 #include <rampwright/core/problem.hpp>
@@ -167,14 +169,18 @@ void check_that_it_is_ours(const Json& root) {
 
 } // namespace
 
-Document parse_document(std::string_view text) {
+Json parse_tree(std::string_view text) {
     if (text.size() > largest_project_file)
         throw Problem(Exit::not_ours, "-",
                       "the file is larger than " + std::to_string(largest_project_file >> 20) + " MiB",
                       "a project is far smaller; check that this is the right file");
     TreeBuilder builder(text);
     Json::sax_parse(text.begin(), text.end(), &builder);
-    Document document{builder.take()};
+    return builder.take();
+}
+
+Document parse_document(std::string_view text) {
+    Document document{parse_tree(text)};
     check_that_it_is_ours(document.root);
     return document;
 }
