@@ -36,7 +36,7 @@ TEST_CASE(
     CHECK(bench.text("answer.time") == time);
 
     QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 0, View::side));
-    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ControlModifier);
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ShiftModifier);
     CHECK(bench.text("answer.time") != time);
     bench.choose_car("Bittern");
     CHECK(bench.text("answer.time") == time);

@@ -43,7 +43,7 @@ TEST_CASE("A duplicate with one change differs in one line, worth what the answe
     const QString time = bench.text("answer.time");
     QTest::keyClick(bench.window.get(), Qt::Key_D, Qt::ControlModifier);
     QTest::mouseClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of_piece(bench, 0, View::side));
-    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ControlModifier);
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ShiftModifier);
     REQUIRE(bench.text("answer.time") != time);
     const double second = session.figures()->heat.time.value();
     bench.choose_car("Bittern");

@@ -135,20 +135,20 @@ TEST_CASE("A dragged point keeps to 1 mm or 1/16 in, with Ctrl to neither", "[ou
     CHECK((pull({}) - Vec2(107, 7) * 1.5875e-3).norm() < 1e-9);
 }
 
-TEST_CASE("Arrow keys nudge a point by the grid, with Shift by a tenth of it", "[outline]") {
+TEST_CASE("Arrow keys nudge a point by the grid, with Ctrl by a fifth of it", "[outline]") {
     Workbench bench;
     go_to_step(bench, outline_step);
     click(bench, View::top, 178, 22);
     QTest::keyClick(&bench.drawing(), Qt::Key_Left);
-    QTest::keyClick(&bench.drawing(), Qt::Key_Down, Qt::ShiftModifier);
-    CHECK(close(plan(bench)[2], 177, 21.9));
+    QTest::keyClick(&bench.drawing(), Qt::Key_Down, Qt::ControlModifier);
+    CHECK(close(plan(bench)[2], 177, 21.8));
     QTest::keyClick(bench.window.get(), Qt::Key_Z, Qt::ControlModifier);
     CHECK(close(plan(bench)[2], 178, 22));
     show_inches(bench);
     click(bench, View::top, 178, 22);
     QTest::keyClick(&bench.drawing(), Qt::Key_Left);
-    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ShiftModifier);
-    CHECK(close(plan(bench)[2], 178 - 25.4 / 16 - 25.4 / 160, 22));
+    QTest::keyClick(&bench.drawing(), Qt::Key_Left, Qt::ControlModifier);
+    CHECK(close(plan(bench)[2], 178 - 25.4 / 16 - 25.4 / 80, 22));
 }
 
 TEST_CASE("A point's place is typed in any unit, also where the file leaves the outline to the block",

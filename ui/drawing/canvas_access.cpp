@@ -119,8 +119,11 @@ public:
             return state;
         }
         state.selectable = state.focusable = found->target.has_value();
-        state.selected = found->target && canvas_->selected() == found->target;
-        state.focused = state.selected && canvas_->hasFocus();
+        const auto& chosen = canvas_->selection();
+        state.multiSelectable = state.selectable;
+        state.selected =
+            found->target && std::find(chosen.begin(), chosen.end(), *found->target) != chosen.end();
+        state.focused = canvas_->selected() == found->target && found->target && canvas_->hasFocus();
         state.invisible = !canvas_->isVisible();
         return state;
     }

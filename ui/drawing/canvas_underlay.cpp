@@ -115,9 +115,7 @@ bool CarCanvas::nudge_picture(int across, int up, Qt::KeyboardModifiers modifier
                                                    : View::top;
     const Underlay* underlay = shown_underlay(view);
     if (!underlay) return false;
-    double step = snap_step(session_.project().units);
-    if (modifiers & Qt::ShiftModifier) step /= 10;
-    if (modifiers & Qt::ControlModifier) step *= 10;
+    const double step = nudge_step(session_.project().units, modifiers);
     Underlay moved = *underlay;
     moved.at += step * Vec2(across, up);
     attempt(

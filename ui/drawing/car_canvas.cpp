@@ -1,6 +1,7 @@
 #include "drawing/car_canvas.hpp"
 
 #include "drawing/canvas_access.hpp"
+#include "drawing/drawing_actions.hpp"
 #include "drawing/finding_marks.hpp"
 #include "drawing/outline_points.hpp"
 #include "drawing/snap.hpp"
@@ -43,20 +44,21 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent)
         refresh();
     });
     refresh();
+    actions_ = new DrawingActions(session_, *this);
 }
 
 void CarCanvas::refresh() {
     shape_ = make_car_shape(session_.plan());
-    for (auto* target : {&selected_, &hovered_}) {
-        if (!*target) continue;
-        const auto all = targets_in(session_.plan(), last_view_, reach_);
-        const bool there = std::any_of(all.begin(), all.end(), [&](const Target& each) {
-            return each.kind == (*target)->kind && each.index == (*target)->index;
+    const auto all = targets_in(session_.plan(), last_view_, reach_);
+    const auto gone = [&](const Target& target) {
+        return std::none_of(all.begin(), all.end(), [&](const Target& each) {
+            return each.kind == target.kind && each.index == target.index;
         });
-        if (there) continue;
-        target->reset();
-        if (target == &selected_) Q_EMIT selection_changed({});
-    }
+    };
+    if (hovered_ && gone(*hovered_)) hovered_.reset();
+    std::vector<Target> left = selection_;
+    std::erase_if(left, gone);
+    select_these(std::move(left));
     // The paper lies still under a drag.
     if (!session_.in_gesture()) refit();
     update();
@@ -74,16 +76,23 @@ PaintContext CarCanvas::context() const {
                    session_.project(),
                    session_.figures(),
                    reach_,
-                   selected_,
+                   selection_,
                    hovered_,
+                   {},
                    {},
                    selected_finding_,
                    ghost_,
                    {}};
     for (const View view : {View::side, View::top})
         c.see_through[index(view)] = shown_underlay(view) != nullptr;
-    if (grab_ && grab_->moving) c.dragged_in = grab_->view;
-    if (stroke_ && stroke_->moving) c.dragged_in = stroke_->view;
+    if (grab_ && grab_->moving) {
+        c.held = grab_->target;
+        c.dragged_in = grab_->view;
+    }
+    if (stroke_ && stroke_->moving) {
+        c.held = selected_;
+        c.dragged_in = stroke_->view;
+    }
     return c;
 }
 
@@ -105,6 +114,14 @@ void CarCanvas::paintEvent(QPaintEvent*) {
     painter.setClipRect(map_.paper());
     paint_marks(painter, c);
     paint_measuring(painter);
+    if (band_ && band_->moving) {
+        QColor fill = theme().accent;
+        fill.setAlpha(40);
+        painter.setPen(QPen(theme().accent, 1));
+        painter.setBrush(fill);
+        painter.drawRect(QRectF(band_->pressed_at, band_->at).normalized());
+        painter.setBrush(Qt::NoBrush);
+    }
     if (hasFocus()) {
         painter.setClipping(false);
         painter.setPen(QPen(theme().accent, 1.5));
@@ -138,13 +155,19 @@ void CarCanvas::set_reach(Reach reach) {
     reach_ = reach;
     hovered_.reset();
     select({});
+    Q_EMIT reach_changed();
     update();
 }
 
 void CarCanvas::select(std::optional<Target> target) {
-    if (target == selected_) return;
-    selected_ = target;
-    if (target) set_view_of(*target);
+    select_these(target ? std::vector{*target} : std::vector<Target>());
+}
+
+void CarCanvas::select_these(std::vector<Target> targets) {
+    if (targets == selection_) return;
+    selection_ = std::move(targets);
+    selected_ = selection_.size() == 1 ? std::optional(selection_.front()) : std::nullopt;
+    if (selected_) set_view_of(*selected_);
     Q_EMIT selection_changed(selected_);
     update();
 }
@@ -183,36 +206,6 @@ bool CarCanvas::attempt(const std::function<Edit()>& make_edit, const QString& m
     } catch (const Problem& problem) {
         Q_EMIT hint(plain_text(problem));
         return false;
-    }
-}
-
-void CarCanvas::remove_selected() {
-    if (!selected_ || grab_) return;
-    const Target target = *selected_;
-    const bool profile = target.kind == TargetKind::profile_point,
-               plan = target.kind == TargetKind::plan_point;
-    const QString stuck = target.kind == TargetKind::piece ? QString() : why_stuck(session_.plan(), target);
-    const auto& body = session_.plan().body;
-    if (!stuck.isEmpty())
-        Q_EMIT hint(stuck);
-    else if ((profile && body.profile.size() <= 3) || (plan && body.plan.size() <= 3))
-        Q_EMIT hint(tr("An outline keeps at least three points."));
-    else if (attempt(
-                 [&] { return remove_target(session_.document(), session_.car(), target).value_or(Edit{}); }))
-        select({});
-}
-
-void CarCanvas::duplicate_selected() {
-    if (!selected_ || grab_) return;
-    const std::size_t car = session_.car(), index = selected_->index;
-    // Beside the original, so that both can be seen.
-    const Vec3 by(5 * snap_step(session_.project().units), 0, 0);
-    if (selected_->kind == TargetKind::piece) {
-        if (attempt([&] { return duplicate_ballast(session_.document(), car, index, by); }))
-            select(Target{TargetKind::piece, session_.plan().ballast.size() - 1, 0});
-    } else if (selected_->kind == TargetKind::cut || selected_->kind == TargetKind::cut_corner) {
-        if (attempt([&] { return duplicate_cut(session_.document(), car, index, by); }))
-            select(Target{TargetKind::cut, session_.plan().body.cuts.size() - 1, 0});
     }
 }
 

@@ -18,6 +18,8 @@ class PictureStore;
 /// picture under the drawing, to be moved, or to be measured between two of its places.
 enum class Tool { pick, pocket, bore, piece, move_picture, measure_picture };
 
+class DrawingActions;
+
 /// The sheet of paper: the car in three views, to scale. What is drawn can be taken hold of.
 class CarCanvas : public QWidget {
     Q_OBJECT
@@ -33,8 +35,16 @@ public:
     Reach reach() const { return reach_; }
     void set_reach(Reach reach);
 
+    /// The one thing that is chosen; none where nothing or several things are.
     const std::optional<Target>& selected() const { return selected_; }
     void select(std::optional<Target> target);
+    /// All that is chosen. Several things are pieces or cuts, never points or axles.
+    const std::vector<Target>& selection() const { return selection_; }
+    void select_these(std::vector<Target> targets);
+    /// Every piece, or every cut, that the step in hand lets one touch.
+    void select_all();
+    /// The pieces and cuts that are chosen.
+    Group group() const { return group_of(selection_); }
     void select_finding(std::optional<std::size_t> finding);
     /// The next thing, or the one before, that the step in hand lets one touch.
     void select_next(bool forward);
@@ -56,13 +66,24 @@ public:
     void add_point_after_selected();
     void toggle_smooth();
     void duplicate_selected();
-    /// Takes the selected thing away, as one step.
+    /// Takes away what is selected, as one step.
     void remove_selected();
 
     /// The pictures under the drawing, read as they are needed.
     PictureStore& pictures() { return *pictures_; }
     /// The picture that shows under a view in the step in hand; nothing where none does.
     const Underlay* shown_underlay(View view) const;
+
+    void lock_selected(bool locked);
+    void align_selected(int axis, AlignTo to);
+    void space_selected(int axis);
+    void mirror_selected(bool copy);
+    /// To the system's clipboard. @return whether there was something to copy.
+    bool copy_selected();
+    void cut_selected();
+    void paste();
+
+    DrawingActions& actions() { return *actions_; }
 
     void zoom_by(double factor, const QPointF& about);
     void zoom_to_fit();
@@ -71,7 +92,10 @@ public:
     QSize minimumSizeHint() const override { return {560, 300}; }
 
 Q_SIGNALS:
+    /// @param target the one thing that is chosen now; none where nothing or several things are.
     void selection_changed(const std::optional<rampwright::ui::Target>& target);
+    /// The step in hand lets one touch other things.
+    void reach_changed();
     void tool_changed(rampwright::ui::Tool tool);
     /// Two places of the picture under the side view or the top view, m in the view's plane.
     void picture_measured(bool plan, QPointF one, QPointF other);
@@ -98,6 +122,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    /// What a press on a target means once it is let go without a drag.
+    enum class Click { nothing, toggle, alone };
     struct Grab {
         Target target;
         View view = View::side;
@@ -106,6 +132,14 @@ private:
         CarPlan plan;              ///< the car as it was then
         bool moving = false;       ///< the hand has moved far enough to mean it
         QString refusal;           ///< why the last move was not taken; empty where it was
+        Click click = Click::nothing;
+        Group others; ///< what moves together with it, it included; empty where it moves alone
+    };
+    /// A rubber band around things.
+    struct Band {
+        QPointF pressed_at, at;   ///< px
+        std::vector<Target> kept; ///< what was chosen before and stays so
+        bool moving = false;
     };
     /// A cut while it is drawn.
     struct Stroke {
@@ -145,6 +179,17 @@ private:
     void drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers);
     bool nudge(QKeyEvent* event);
     void finish_drag();
+    void press_target(View view, const Target& target, QMouseEvent* event);
+    void press_paper(const QPointF& pixel, Qt::KeyboardModifiers modifiers);
+    void band_to(const QPointF& pixel);
+    void toggle(const Target& target);
+    void start_moving();
+    bool is_selected(const Target& target) const;
+    /// Chooses what an edit added at the ends of the lists.
+    void select_added(std::size_t pieces, std::size_t cuts);
+    /// Does an edit of what is chosen, and says what stays or that nothing is to be done.
+    bool attempt_group(const std::function<Edit()>& make_edit, const Group& moved, const QString& merge = {});
+    QString what_stays(const Group& moved) const;
     void hover(const QPointF& pixel);
     void cancel();
     void set_view_of(const Target& target);
@@ -170,10 +215,13 @@ private:
     double zoom_ = 1;
     QPointF pan_;
     Reach reach_ = Reach::weight;
+    std::vector<Target> selection_;
     std::optional<Target> selected_, hovered_;
     std::optional<std::size_t> selected_finding_;
     View last_view_ = View::side;
     std::optional<Grab> grab_;
+    std::optional<Band> band_;
+    DrawingActions* actions_ = nullptr;
     Tool tool_ = Tool::pick;
     std::optional<std::size_t> carried_; ///< place on the shelf of the piece in the hand
     std::optional<BallastPlan> ghost_;

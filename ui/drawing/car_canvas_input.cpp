@@ -1,5 +1,6 @@
 // What the canvas does with mouse and keys.
 #include "drawing/car_canvas.hpp"
+#include "drawing/drawing_actions.hpp"
 #include "drawing/snap.hpp"
 #include "text/figure_text.hpp"
 
@@ -14,15 +15,6 @@
 #include <utility>
 
 namespace rampwright::ui {
-namespace {
-
-constexpr double drag_threshold = 3; // px
-
-QString drag_hint() {
-    return CarCanvas::tr("Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back.");
-}
-
-} // namespace
 
 double CarCanvas::grid(Qt::KeyboardModifiers modifiers) const {
     return modifiers & Qt::ControlModifier ? 0 : snap_step(session_.project().units);
@@ -34,7 +26,7 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton || grab_ || stroke_ || picture_drag_) return;
+    if (event->button() != Qt::LeftButton || grab_ || stroke_ || picture_drag_ || band_) return;
     if (tool_ != Tool::pick) {
         if (const auto view = map_.view_at(event->position()))
             press_tool(*view, event->position(), event->modifiers());
@@ -46,20 +38,12 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
     }
     select_finding({});
     const auto view = map_.view_at(event->position());
-    if (!view) return;
     const auto target = target_at(event->position());
-    last_view_ = *view;
-    select(target);
-    if (!target) return;
-    const QString stuck = why_stuck(session_.plan(), *target);
-    if (!stuck.isEmpty()) {
-        Q_EMIT hint(stuck);
-        return;
-    }
-    grab_ =
-        Grab{*target, *view, event->position(), anchor_of(session_.plan(), *target, *view), session_.plan(),
-             false,   {}};
-    setCursor(Qt::ClosedHandCursor);
+    if (view) last_view_ = *view;
+    if (view && target)
+        press_target(*view, *target, event);
+    else
+        press_paper(event->position(), event->modifiers());
 }
 
 void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
@@ -77,6 +61,8 @@ void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
     } else if (measured_from_) {
         hand_ = event->position();
         update();
+    } else if (band_) {
+        band_to(event->position());
     } else if (carried_) {
         show_ghost(*carried_, event->position(), event->modifiers());
     } else {
@@ -84,51 +70,15 @@ void CarCanvas::mouseMoveEvent(QMouseEvent* event) {
     }
 }
 
-void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
-    if (!grab_->moving) {
-        if (QLineF(pixel, grab_->pressed_at).length() < drag_threshold) return;
-        grab_->moving = true;
-        session_.begin_gesture();
-        Q_EMIT hint(drag_hint());
-    }
-    const QPointF way =
-        map_.to_plane_point(grab_->view, pixel) - map_.to_plane_point(grab_->view, grab_->pressed_at);
-    const auto axes = axes_of(grab_->view);
-    std::array<double, 2> by{way.x(), way.y()};
-    if (modifiers & Qt::ShiftModifier) by[std::abs(by[0]) >= std::abs(by[1]) ? 1 : 0] = 0;
-    Vec3 at = grab_->start;
-    for (const std::size_t i : {0, 1}) {
-        const double to = grab_->start[axes[i]] + by[i];
-        const double step = grid(modifiers);
-        at[axes[i]] = step > 0 ? snapped(grab_->start[axes[i]], to, step) : to;
-    }
-    try {
-        session_.preview(move_target(session_.gesture_base(), grab_->plan, shape_, session_.car(),
-                                     grab_->target, grab_->view, at));
-        if (!std::exchange(grab_->refusal, {}).isEmpty()) Q_EMIT hint(drag_hint());
-    } catch (const Problem& problem) {
-        // What is drawn stays as it last could be.
-        grab_->refusal = plain_text(problem);
-        Q_EMIT hint(grab_->refusal);
-    }
-}
-
-void CarCanvas::finish_drag() {
-    const Grab done = std::move(*grab_);
-    grab_.reset();
-    if (done.moving) {
-        session_.finish_gesture();
-        Q_EMIT hint(done.refusal);
-    }
-    refit();
-    update();
-}
-
 void CarCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) panning_from_.reset();
     if (event->button() == Qt::LeftButton && grab_) finish_drag();
     if (event->button() == Qt::LeftButton && stroke_) finish_stroke();
     if (event->button() == Qt::LeftButton && picture_drag_) finish_picture_drag();
+    if (event->button() == Qt::LeftButton && band_) {
+        band_.reset();
+        update();
+    }
     hover(event->position());
 }
 
@@ -151,39 +101,41 @@ void CarCanvas::contextMenuEvent(QContextMenuEvent* event) {
     if (tool_ != Tool::pick) return set_tool(Tool::pick);
     if (!view || grab_) return;
     const auto target = target_at(pixel);
-    if (target) select(target);
+    if (target && !is_selected(*target)) select(target);
     QMenu menu(this);
-    if (target) {
+    if (target && !goes_with_others(*target)) {
         const auto kind = target->kind;
         if (kind == TargetKind::profile_point || kind == TargetKind::plan_point) {
             const auto& body = session_.plan().body;
             const bool smooth =
                 (kind == TargetKind::plan_point ? body.plan : body.profile)[target->index].smooth;
-            menu.addAction(smooth ? tr("Make It a &Corner") : tr("Make It &Smooth"), this,
-                           &CarCanvas::toggle_smooth);
-            menu.addAction(tr("&Add a Point After It"), this, &CarCanvas::add_point_after_selected);
+            QAction* turn = menu.addAction(smooth ? tr("Make It a &Corner") : tr("Make It &Smooth"), this,
+                                           &CarCanvas::toggle_smooth);
+            turn->setShortcut(Qt::Key_S); // shown; the key itself is the drawing's
+            menu.addAction(actions_->add_point);
+            menu.addAction(actions_->remove);
+            menu.addSeparator();
         }
-        if (kind == TargetKind::piece || kind == TargetKind::cut || kind == TargetKind::cut_corner)
-            menu.addAction(tr("&Duplicate"), this, &CarCanvas::duplicate_selected);
-        if (kind != TargetKind::axle) menu.addAction(tr("&Remove"), this, &CarCanvas::remove_selected);
-    } else if (reach_ == Reach::wood && *view != View::front) {
-        menu.addAction(tr("&Add a Point Here"), this, [this, pixel, view] {
-            if (!add_point(*view, pixel))
-                Q_EMIT hint(tr("Point at the outline itself to add a point to it."));
-        });
+    } else {
+        if (!target && reach_ == Reach::wood && *view != View::front)
+            menu.addAction(tr("&Add a Point Here"), this, [this, pixel, view] {
+                if (!add_point(*view, pixel))
+                    Q_EMIT hint(tr("Point at the outline itself to add a point to it."));
+            });
+        actions_->fill(menu);
     }
     if (reach_ == Reach::wood) {
         menu.addSeparator();
-        menu.addAction(tr("Draw a &Pocket"), this, [this] { set_tool(Tool::pocket); });
-        menu.addAction(tr("Draw a &Bore"), this, [this] { set_tool(Tool::bore); });
-        menu.addSeparator();
+        menu.addAction(actions_->draw_pocket);
+        menu.addAction(actions_->draw_bore);
     }
-    menu.addAction(tr("Zoom to &Fit"), this, &CarCanvas::zoom_to_fit);
+    menu.addSeparator();
+    menu.addAction(tr("Zoom to &Fit"), this, &CarCanvas::zoom_to_fit)->setShortcut(Qt::CTRL | Qt::Key_0);
     menu.exec(event->globalPos());
 }
 
 void CarCanvas::hover(const QPointF& pixel) {
-    if (grab_ || panning_from_ || stroke_ || picture_drag_) return;
+    if (grab_ || panning_from_ || stroke_ || picture_drag_ || band_) return;
     if (tool_ == Tool::move_picture) return setCursor(Qt::SizeAllCursor);
     if (tool_ != Tool::pick) return setCursor(Qt::CrossCursor);
     const auto target = target_at(pixel);
@@ -239,7 +191,7 @@ bool CarCanvas::event(QEvent* event) {
 }
 
 void CarCanvas::wheelEvent(QWheelEvent* event) {
-    if (grab_ || stroke_ || picture_drag_) return;
+    if (grab_ || stroke_ || picture_drag_ || band_) return;
     // Two fingers push the paper, and so does a wheel sideways or with Shift; a plain wheel magnifies.
     const bool fingers = event->deviceType() == QInputDevice::DeviceType::TouchPad;
     const bool magnify = event->modifiers() & Qt::ControlModifier;
@@ -253,52 +205,6 @@ void CarCanvas::wheelEvent(QWheelEvent* event) {
     event->accept();
 }
 
-bool CarCanvas::nudge(QKeyEvent* event) {
-    if (grab_) return false;
-    int across = 0, up = 0;
-    switch (event->key()) {
-    case Qt::Key_Left:
-        across = -1;
-        break;
-    case Qt::Key_Right:
-        across = 1;
-        break;
-    case Qt::Key_Up:
-        up = 1;
-        break;
-    case Qt::Key_Down:
-        up = -1;
-        break;
-    default:
-        return false;
-    }
-    if (tool_ == Tool::move_picture) return nudge_picture(across, up, event->modifiers());
-    if (!selected_) return false;
-    const QString stuck = why_stuck(session_.plan(), *selected_);
-    if (!stuck.isEmpty()) {
-        Q_EMIT hint(stuck);
-        return true;
-    }
-    const auto axes = axes_of(last_view_);
-    double step = snap_step(session_.project().units);
-    if (event->modifiers() & Qt::ShiftModifier) step /= 10;
-    if (event->modifiers() & Qt::ControlModifier) step *= 10;
-    Vec3 at = anchor_of(session_.plan(), *selected_, last_view_);
-    at[axes[0]] += across * step;
-    at[axes[1]] += up * step;
-    attempt(
-        [&] {
-            return move_target(session_.document(), session_.plan(), shape_, session_.car(), *selected_,
-                               last_view_, at);
-        },
-        QStringLiteral("nudge %1 %2 %3 %4")
-            .arg(session_.car())
-            .arg(static_cast<int>(selected_->kind))
-            .arg(selected_->index)
-            .arg(selected_->corner));
-    return true;
-}
-
 void CarCanvas::cancel() {
     if (grab_ || stroke_ || picture_drag_) {
         const bool moving = grab_ ? grab_->moving : stroke_ ? stroke_->moving : picture_drag_->moving;
@@ -308,6 +214,9 @@ void CarCanvas::cancel() {
         if (moving) session_.cancel_gesture();
         unsetCursor();
         Q_EMIT hint({});
+    } else if (band_) {
+        const auto kept = std::exchange(band_, {})->kept;
+        select_these(kept);
     } else if (tool_ == Tool::pick) {
         select({});
         select_finding({});

@@ -134,7 +134,7 @@ void paint_ballast(QPainter& painter, const PaintContext& context, View view) {
         painter.setPen(outline_pen(t.metal_ink, 1.3));
         painter.drawPath(outline);
         const Target piece{TargetKind::piece, i, 0};
-        const bool selected = context.selected == piece, hovered = context.hovered == piece;
+        const bool selected = context.is_selected(piece), hovered = context.hovered == piece;
         if (selected || hovered) {
             QPen pen(t.accent, selected ? 2.4 : 1.6);
             pen.setJoinStyle(Qt::MiterJoin);

@@ -9,7 +9,7 @@ namespace rampwright::ui {
 void paint_handles(QPainter& painter, const PaintContext& context, View view) {
     const Theme& t = theme();
     for (const Target& target : targets_in(context.plan, view, context.reach)) {
-        const bool selected = context.selected == target, hovered = context.hovered == target;
+        const bool selected = context.is_selected(target), hovered = context.hovered == target;
         if (target.kind == TargetKind::piece) continue;
         if (target.kind == TargetKind::cut) {
             if (!selected && !hovered) continue;
@@ -21,11 +21,13 @@ void paint_handles(QPainter& painter, const PaintContext& context, View view) {
         }
         // The handles of a cut come out when one turns to it; those of the outline are always there.
         if (target.kind == TargetKind::cut_corner) {
-            const auto about = [&](const std::optional<Target>& other) {
-                return other && other->index == target.index &&
-                       (other->kind == TargetKind::cut || other->kind == TargetKind::cut_corner);
+            const auto about = [&](const Target& other) {
+                return other.index == target.index &&
+                       (other.kind == TargetKind::cut || other.kind == TargetKind::cut_corner);
             };
-            if (!about(context.selected) && !about(context.hovered)) continue;
+            // Several cuts are moved as they are.
+            const bool chosen = context.selection.size() == 1 && about(context.selection.front());
+            if (!chosen && !(context.hovered && about(*context.hovered))) continue;
         }
         const QPointF at = context.map.to_pixel(view, anchor_of(context.plan, target, view));
         const double r = target.kind == TargetKind::axle ? 8 : selected || hovered ? 5 : 4;

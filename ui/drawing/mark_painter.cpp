@@ -158,9 +158,9 @@ void paint_axes(QPainter& painter, const PaintContext& context) {
 
 /// Where the thing in hand is, beside it, with lines to the rulers.
 void paint_drag_readout(QPainter& painter, const PaintContext& context) {
-    if (!context.dragged_in || !context.selected) return;
+    if (!context.dragged_in || !context.held) return;
     const View view = *context.dragged_in;
-    const Vec3 at = anchor_of(context.plan, *context.selected, view);
+    const Vec3 at = anchor_of(context.plan, *context.held, view);
     const Theme& t = theme();
     static constexpr std::array<char, 3> names{'x', 'y', 'z'};
     QStringList parts;
@@ -177,9 +177,9 @@ void paint_drag_readout(QPainter& painter, const PaintContext& context) {
     if (view != View::front) painter.drawLine(QPointF(centre.x(), context.map.paper().top() + 10), centre);
     painter.drawLine(QPointF(context.map.paper().left() + 10, centre.y()), centre);
     QRectF outline(centre - QPointF(6, 6), QSizeF(12, 12));
-    if (context.selected->kind == TargetKind::piece)
+    if (context.held->kind == TargetKind::piece)
         outline = context.map.transform(view).mapRect(
-            context.shape.ballast[context.selected->index].outline[index(view)].boundingRect());
+            context.shape.ballast[context.held->index].outline[index(view)].boundingRect());
     const QFont font = text_font(0.9, true);
     const QFontMetricsF metrics(font);
     const QSizeF size(metrics.horizontalAdvance(words) + 16, metrics.height() + 6);

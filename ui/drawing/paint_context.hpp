@@ -6,7 +6,9 @@
 
 #include <rampwright/results/figures.hpp>
 
+#include <algorithm>
 #include <optional>
+#include <vector>
 
 class QPainter;
 
@@ -20,11 +22,17 @@ struct PaintContext {
     const Project& project;
     const Figures* figures = nullptr; ///< none where the car cannot be computed
     Reach reach = Reach::weight;      ///< what may be touched now, and so shows its handles
-    std::optional<Target> selected, hovered;
-    std::optional<View> dragged_in; ///< the view the selected thing is being dragged in
+    const std::vector<Target>& selection;
+    std::optional<Target> hovered;
+    std::optional<Target> held;     ///< the selected thing that the hand drags, and
+    std::optional<View> dragged_in; ///< the view it is dragged in
     std::optional<std::size_t> selected_finding;
     std::optional<BallastPlan> ghost;  ///< a piece on its way, where it would come to lie
     std::array<bool, 3> see_through{}; ///< by View: a picture lies under it, and the wood lets it be seen
+
+    bool is_selected(const Target& target) const {
+        return std::find(selection.begin(), selection.end(), target) != selection.end();
+    }
 };
 
 /// The paper, its rulers, its title block.

@@ -3,6 +3,8 @@
 #include <rampwright/core/constants.hpp>
 #include <rampwright/units/quantity.hpp>
 
+#include <Qt>
+
 #include <cmath>
 
 /// The grid that dragging and the arrow keys keep to: 1 mm, or 1/16 in.
@@ -10,6 +12,14 @@ namespace rampwright::ui {
 
 constexpr double snap_step(UnitSystem units) {
     return units == UnitSystem::metric ? millimetre : inch / 16;
+}
+
+/// How far an arrow key goes: a step of the grid, ten with Shift, a fifth with Ctrl.
+inline double nudge_step(UnitSystem units, Qt::KeyboardModifiers keys) {
+    double step = snap_step(units);
+    if (keys & Qt::ShiftModifier) step *= 10;
+    if (keys & Qt::ControlModifier) step /= 5;
+    return step;
 }
 
 /// `to` on the grid; a move of less than half a step stays exactly at `from`, on the grid or not.

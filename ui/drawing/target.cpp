@@ -135,9 +135,6 @@ std::optional<Target> pick(const CarPlan& plan, const CarShape& shape, const Dra
 }
 
 QString why_stuck(const CarPlan& plan, const Target& target) {
-    const auto done = [&](const char* what) {
-        return std::find(plan.done.begin(), plan.done.end(), what) != plan.done.end();
-    };
     switch (target.kind) {
     case TargetKind::piece:
         if (plan.ballast[target.index].fixed)
@@ -147,11 +144,12 @@ QString why_stuck(const CarPlan& plan, const Target& target) {
         return {};
     case TargetKind::profile_point:
     case TargetKind::plan_point:
-        return done("sawn") ? TargetText::tr("The wood is sawn: its outline stays.") : QString();
+        return is_done(plan, "sawn") ? TargetText::tr("The wood is sawn: its outline stays.") : QString();
     case TargetKind::cut:
     case TargetKind::cut_corner:
     case TargetKind::axle:
-        return done("drilled") ? TargetText::tr("The wood is drilled: holes and pockets stay.") : QString();
+        return is_done(plan, "drilled") ? TargetText::tr("The wood is drilled: holes and pockets stay.")
+                                        : QString();
     }
     return {};
 }
@@ -179,6 +177,41 @@ Edit move_target(const Document& document, const CarPlan& plan, const CarShape& 
         break;
     }
     return move_axle(document, car, target.index == 1, to.x(), to.z());
+}
+
+bool goes_with_others(const Target& target) {
+    return target.kind == TargetKind::piece || target.kind == TargetKind::cut ||
+           target.kind == TargetKind::cut_corner;
+}
+
+Group group_of(const std::vector<Target>& targets) {
+    Group group;
+    for (const Target& target : targets)
+        if (target.kind == TargetKind::piece)
+            group.pieces.push_back(target.index);
+        else if (goes_with_others(target))
+            group.cuts.push_back(target.index);
+    return group;
+}
+
+std::vector<Target> targets_of(const Group& group) {
+    std::vector<Target> targets;
+    for (const std::size_t piece : group.pieces)
+        targets.push_back({TargetKind::piece, piece, 0});
+    for (const std::size_t cut : group.cuts)
+        targets.push_back({TargetKind::cut, cut, 0});
+    return targets;
+}
+
+Edit move_together(const Document& document, const CarPlan& plan, const CarShape& shape, std::size_t car,
+                   const Group& group, View view, const Vec3& by) {
+    const Group moved = movable(plan, group);
+    std::vector<PieceMove> moves;
+    for (const std::size_t piece : moved.pieces) {
+        const Placement placement = drag_piece(plan, shape, piece, view, plan.ballast[piece].at + by);
+        moves.push_back({piece, placement.at, placement.in});
+    }
+    return move_group(document, car, moves, moved.cuts, by);
 }
 
 std::optional<Edit> remove_target(const Document& document, std::size_t car, const Target& target) {

@@ -2,7 +2,7 @@
 
 #include "drawing/car_shape.hpp"
 
-#include <rampwright/project/edits.hpp>
+#include <rampwright/project/group_edits.hpp>
 
 #include <optional>
 #include <string>
@@ -47,6 +47,17 @@ QString why_stuck(const CarPlan& plan, const Target& target);
 /// over. @param plan the car as `document` has it, with the cuts that `shape` shows.
 Edit move_target(const Document& document, const CarPlan& plan, const CarShape& shape, std::size_t car,
                  const Target& target, View view, const Vec3& to);
+
+/// Whether a target can be one of several that are chosen together; a cut's corner stands for its cut.
+bool goes_with_others(const Target& target);
+/// The pieces and cuts among targets, and the other way round.
+Group group_of(const std::vector<Target>& targets);
+std::vector<Target> targets_of(const Group& group);
+
+/// The edit that moves several pieces and cuts by one way; each piece goes into the cut it is brought over,
+/// as it would alone. What stays put is left out.
+Edit move_together(const Document& document, const CarPlan& plan, const CarShape& shape, std::size_t car,
+                   const Group& group, View view, const Vec3& by);
 
 /// The edit that takes a target away; nothing where it cannot be.
 std::optional<Edit> remove_target(const Document& document, std::size_t car, const Target& target);

@@ -15,15 +15,15 @@
 namespace rampwright::ui {
 namespace {
 
-QString file_filter() {
-    return FileDesk::tr("Rampwright projects (*.ramp.json);;All files (*)");
-}
-
 QString shown(const std::filesystem::path& path) {
     return QString::fromStdString(path.string());
 }
 
 } // namespace
+
+QString project_file_filter() {
+    return FileDesk::tr("Rampwright projects (*.ramp.json);;All files (*)");
+}
 
 FileDesk::FileDesk(Session& session, QWidget& window, NoticeBar& notices, bool remember)
     : QObject(&window), session_(session), window_(window), notices_(notices), remember_(remember) {
@@ -148,7 +148,8 @@ bool FileDesk::start_new() {
 
 void FileDesk::choose_file() {
     const QString folder = session_.has_file() ? shown(session_.path().parent_path()) : QString();
-    const QString name = QFileDialog::getOpenFileName(&window_, tr("Open a Project"), folder, file_filter());
+    const QString name =
+        QFileDialog::getOpenFileName(&window_, tr("Open a Project"), folder, project_file_filter());
     if (!name.isEmpty()) open(name.toStdString());
 }
 
@@ -168,7 +169,7 @@ bool FileDesk::save() {
 }
 
 bool FileDesk::save_as() {
-    QFileDialog dialog(&window_, tr("Save the Project As"), {}, file_filter());
+    QFileDialog dialog(&window_, tr("Save the Project As"), {}, project_file_filter());
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("ramp.json"));
     if (session_.has_file()) dialog.selectFile(shown(session_.path()));

@@ -22,6 +22,9 @@ class NoticeBar;
 class RecentFiles;
 class Session;
 
+/// The kinds of file that a dialog about projects offers.
+QString project_file_filter();
+
 /// Everything that happens between the open project and its file: opening and saving with the questions
 /// they need, the files used last, work kept aside, and what others do to the file.
 class FileDesk : public QObject {
@@ -44,6 +47,8 @@ public:
     bool may_leave();
     /// Offers what a program that crashed left behind.
     void offer_left_work();
+    /// Tells the person in a dialog what is wrong with a file.
+    void show_problem(const QString& title, const Problem& problem);
 
 Q_SIGNALS:
     /// A line for the status bar.
@@ -55,7 +60,6 @@ private:
     void take_up_file();
     void meet_other_change();
     void reload();
-    void show_problem(const QString& title, const Problem& problem);
 
     Session& session_;
     QWidget& window_;

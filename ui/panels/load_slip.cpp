@@ -1,6 +1,7 @@
 #include "panels/load_slip.hpp"
 
 #include "drawing/car_canvas.hpp"
+#include "drawing/drawing_actions.hpp"
 #include "fields/holding_box.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
@@ -21,6 +22,7 @@
 #include <QScopedValueRollback>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <initializer_list>
 
 namespace rampwright::ui {
@@ -38,6 +40,8 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     list_->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
     list_->setMinimumHeight(64);
     list_->setMaximumHeight(150);
+    list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    canvas_.actions().serve(*list_);
     empty_ = new QLabel(tr("No ballast yet."), this);
     empty_->setForegroundRole(QPalette::PlaceholderText);
     column->addWidget(list_);
@@ -83,6 +87,7 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     });
     add_holding(*form);
     fixed_ = new QCheckBox(tr("Loc&ked in place"), this);
+    fixed_->setObjectName(QStringLiteral("ballast.fixed"));
     fixed_->setWhatsThis(
         tr("A locked piece is not moved, neither by hand nor by the planner: for what is glued in."));
     form->addRow(fixed_);
@@ -102,29 +107,19 @@ LoadSlip::LoadSlip(Session& session, CarCanvas& canvas, QWidget* parent)
     column->addWidget(new ScaleWords(session_, QStringLiteral("scale.words.load"), this));
     column->addStretch(1);
 
-    connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
+    connect(list_, &QListWidget::itemSelectionChanged, this, [this] {
         if (filling_) return;
-        piece_ = row < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(row));
-        bind();
-        canvas_.select(piece_ ? std::optional(Target{TargetKind::piece, *piece_, 0}) : std::nullopt);
+        Group chosen;
+        for (int row = 0; row < list_->count(); ++row)
+            if (list_->item(row)->isSelected()) chosen.pieces.push_back(static_cast<std::size_t>(row));
+        canvas_.select_these(targets_of(chosen));
     });
-    connect(&canvas_, &CarCanvas::selection_changed, this, [this](const std::optional<Target>& target) {
-        select(target && target->kind == TargetKind::piece ? std::optional(target->index) : std::nullopt);
-    });
-    connect(fixed_, &QCheckBox::clicked, this, [this](bool fixed) {
-        if (piece_)
-            session_.apply(set_value(session_.document(), pointer() + "/fixed", fixed,
-                                     (fixed ? tr("Lock ballast") : tr("Unlock ballast")).toStdString()));
-    });
-    connect(remove_, &QPushButton::clicked, this, [this] {
-        if (piece_) session_.apply(remove_ballast(session_.document(), session_.car(), *piece_));
-    });
+    connect(&canvas_, &CarCanvas::selection_changed, this, &LoadSlip::show_selection);
+    connect(fixed_, &QCheckBox::clicked, &canvas_, &CarCanvas::lock_selected);
+    connect(remove_, &QPushButton::clicked, &canvas_, &CarCanvas::remove_selected);
     connect(duplicate_, &QPushButton::clicked, &canvas_, &CarCanvas::duplicate_selected);
     connect(&session_, &Session::changed, this, &LoadSlip::refresh);
-    connect(&session_, &Session::car_chosen, this, [this] {
-        piece_.reset();
-        refresh();
-    });
+    connect(&session_, &Session::car_chosen, this, &LoadSlip::refresh);
     refresh();
 }
 
@@ -228,25 +223,39 @@ std::string LoadSlip::pointer() const {
     return "/cars/" + std::to_string(session_.car()) + "/ballast/" + std::to_string(*piece_);
 }
 
-void LoadSlip::select(std::optional<std::size_t> piece) {
-    if (piece == piece_) return;
-    piece_ = piece;
+void LoadSlip::show_selection() {
+    const auto chosen = canvas_.group().pieces;
+    piece_ = chosen.size() == 1 ? std::optional(chosen.front()) : std::nullopt;
     const QScopedValueRollback guard(filling_, true);
-    list_->setCurrentRow(piece ? static_cast<int>(*piece) : -1);
+    // The row that the keyboard goes on from is one of them.
+    if (piece_)
+        list_->setCurrentRow(static_cast<int>(*piece_));
+    else if (chosen.empty())
+        list_->setCurrentRow(-1);
+    for (int row = 0; row < list_->count(); ++row)
+        list_->item(row)->setSelected(
+            std::find(chosen.begin(), chosen.end(), static_cast<std::size_t>(row)) != chosen.end());
     bind();
 }
 
 void LoadSlip::bind() {
-    const bool some = piece_ && *piece_ < session_.plan().ballast.size();
-    for (QWidget* each : std::initializer_list<QWidget*>{fixed_, duplicate_, remove_, in_, held_})
+    const auto& ballast = session_.plan().ballast;
+    const bool some = piece_ && *piece_ < ballast.size();
+    auto chosen = canvas_.group().pieces;
+    std::erase_if(chosen, [&](std::size_t piece) { return piece >= ballast.size(); });
+    for (QWidget* each : std::initializer_list<QWidget*>{fixed_, duplicate_, remove_})
+        each->setEnabled(!chosen.empty());
+    for (QWidget* each : std::initializer_list<QWidget*>{in_, held_})
         each->setEnabled(some);
+    fixed_->setChecked(!chosen.empty() && std::all_of(chosen.begin(), chosen.end(), [&](std::size_t piece) {
+        return ballast[piece].fixed;
+    }));
     if (!some) {
         mass_->field()->unbind();
         held_mass_->field()->unbind();
         held_->show_holding({});
         for (auto* each : at_)
             each->field()->unbind();
-        fixed_->setChecked(false);
         in_->clear();
         return;
     }
@@ -257,7 +266,6 @@ void LoadSlip::bind() {
         at_[axis]->field()->bind(pointer() + "/at_mm/" + std::to_string(axis), tr("place of %1").arg(name));
     held_->show_holding(piece.held);
     held_mass_->field()->bind(pointer() + "/held_g", tr("mass of what holds %1").arg(name));
-    fixed_->setChecked(piece.fixed);
     QStringList cuts{tr("nothing")};
     int holder = 0;
     for (const CutPlan& cut : session_.plan().body.cuts) {
@@ -278,7 +286,6 @@ void LoadSlip::refresh() {
     const QScopedValueRollback guard(filling_, true);
     const auto& ballast = session_.plan().ballast;
     const auto units = session_.project().units;
-    if (piece_ && *piece_ >= ballast.size()) piece_.reset();
     while (list_->count() > static_cast<int>(ballast.size()))
         delete list_->takeItem(list_->count() - 1);
     for (std::size_t i = 0; i < ballast.size(); ++i) {
@@ -288,11 +295,10 @@ void LoadSlip::refresh() {
         if (ballast[i].fixed) text = tr("%1, locked").arg(text);
         if (list_->item(static_cast<int>(i))->text() != text) list_->item(static_cast<int>(i))->setText(text);
     }
-    list_->setCurrentRow(piece_ ? static_cast<int>(*piece_) : -1);
     list_->setVisible(!ballast.empty());
     empty_->setVisible(ballast.empty());
     add_->setEnabled(shelf_->chosen().has_value());
-    bind();
+    show_selection();
 }
 
 } // namespace rampwright::ui

@@ -34,7 +34,7 @@ private:
     QPushButton* make_household_button();
     void add_holding(QFormLayout& form);
     void choose_holding();
-    void select(std::optional<std::size_t> piece);
+    void show_selection();
     void refresh();
     void bind();
     void put_in_car();
@@ -42,7 +42,7 @@ private:
 
     Session& session_;
     CarCanvas& canvas_;
-    std::optional<std::size_t> piece_;
+    std::optional<std::size_t> piece_; ///< the one whose numbers are shown; none where several are chosen
     QListWidget* list_;
     QLabel *empty_, *hint_;
     ValueEditor *mass_, *held_mass_;

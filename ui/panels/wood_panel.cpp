@@ -1,6 +1,7 @@
 #include "panels/wood_panel.hpp"
 
 #include "drawing/car_canvas.hpp"
+#include "drawing/drawing_actions.hpp"
 #include "fields/quiet_combo_box.hpp"
 #include "fields/value_editor.hpp"
 #include "text/figure_text.hpp"
@@ -48,6 +49,8 @@ WoodPanel::WoodPanel(Session& session, CarCanvas& canvas, QWidget* parent)
         tr("What gives the wood its shape. Choose one to see its fields below; it is marked on "
            "the drawing too."));
     list_->setFixedHeight(104);
+    list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    canvas_.actions().serve(*list_);
     column->addWidget(list_);
     forms_ = new QStackedWidget(this);
     none_ = new QWidget(forms_);
@@ -59,8 +62,14 @@ WoodPanel::WoodPanel(Session& session, CarCanvas& canvas, QWidget* parent)
     problem_->setWordWrap(true);
     problem_->hide();
     column->addWidget(problem_);
-    connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
-        if (!filling_ && row >= 0) canvas_.select(rows_[static_cast<std::size_t>(row)]);
+    connect(list_, &QListWidget::itemSelectionChanged, this, [this] {
+        if (filling_) return;
+        std::vector<Target> chosen;
+        for (int row = 0; row < list_->count(); ++row)
+            if (list_->item(row)->isSelected()) chosen.push_back(rows_[static_cast<std::size_t>(row)]);
+        // A point is taken in hand alone.
+        if (chosen.size() > 1) std::erase_if(chosen, [](const Target& each) { return is_point(each); });
+        canvas_.select_these(std::move(chosen));
     });
     connect(&canvas_, &CarCanvas::selection_changed, this, &WoodPanel::refresh);
     connect(&session_, &Session::changed, this, &WoodPanel::refresh);
@@ -219,13 +228,19 @@ void WoodPanel::fill_list() {
 void WoodPanel::refresh() {
     const QScopedValueRollback guard(filling_, true);
     fill_list();
-    int row = -1;
-    if (const auto& target = canvas_.selected())
-        for (std::size_t i = 0; i < rows_.size(); ++i) {
-            const bool same_kind = rows_[i].kind == target->kind || (is_cut(rows_[i]) && is_cut(*target));
-            if (same_kind && rows_[i].index == target->index) row = static_cast<int>(i);
-        }
-    list_->setCurrentRow(row);
+    const auto is_chosen = [&](const Target& each) {
+        return std::any_of(canvas_.selection().begin(), canvas_.selection().end(), [&](const Target& target) {
+            const bool same_kind = each.kind == target.kind || (is_cut(each) && is_cut(target));
+            return same_kind && each.index == target.index;
+        });
+    };
+    int last = -1;
+    for (int row = 0; row < list_->count(); ++row)
+        if (is_chosen(rows_[static_cast<std::size_t>(row)])) last = row;
+    // With several, the row that the keyboard goes on from stays.
+    if (canvas_.selection().size() < 2) list_->setCurrentRow(last);
+    for (int row = 0; row < list_->count(); ++row)
+        list_->item(row)->setSelected(is_chosen(rows_[static_cast<std::size_t>(row)]));
     bind();
 }
 

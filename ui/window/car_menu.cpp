@@ -2,27 +2,15 @@
 #include "text/figure_text.hpp"
 #include "window/main_window.hpp"
 
+#include <rampwright/project/take_in.hpp>
+
 #include <QAction>
 #include <QInputDialog>
 #include <QMenuBar>
 #include <QStatusBar>
 #include <QTabBar>
 
-#include <algorithm>
-
 namespace rampwright::ui {
-namespace {
-
-/// "Swift 2", or the next number that no car has yet.
-std::string free_name(const Project& project, const std::string& name) {
-    for (int number = 2;; ++number) {
-        std::string candidate = name + " " + std::to_string(number);
-        if (!find_car(project, candidate)) return candidate;
-    }
-}
-
-} // namespace
-
 bool MainWindow::attempt(const std::function<Edit()>& make_edit) {
     try {
         session_.apply(make_edit());
@@ -46,7 +34,7 @@ void MainWindow::rename_car_on_sheet() {
 void MainWindow::build_car_menu() {
     QMenu* menu = menuBar()->addMenu(tr("&Car"));
     menu->addAction(tr("&Duplicate to Try Something"), QKeySequence(Qt::CTRL | Qt::Key_D), this, [this] {
-        const std::string name = free_name(session_.project(), session_.plan().name);
+        const std::string name = free_car_name(session_.project(), session_.plan().name);
         if (attempt([&] { return duplicate_car(session_.document(), session_.car(), name); }))
             for (std::size_t i = 0; i < session_.project().cars.size(); ++i)
                 if (session_.project().cars[i].name == name) session_.choose_car(i);
@@ -55,6 +43,8 @@ void MainWindow::build_car_menu() {
     QAction* remove = menu->addAction(tr("&Remove from the Project"), this, [this] {
         attempt([&] { return remove_car(session_.document(), session_.car()); });
     });
+    menu->addAction(tr("&Take In a Car from Another File…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O),
+                    this, [this] { take_in_car(); });
     menu->addSeparator();
     menu->addAction(tr("Ne&xt Car"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), this,
                     [this] { session_.choose_car((session_.car() + 1) % session_.project().cars.size()); });

@@ -202,7 +202,7 @@ void MainWindow::build_menus() {
     edit->addSeparator();
     add_trace_actions(edit);
     edit->addSeparator();
-    edit->addAction(tr("&Copy All Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
+    edit->addAction(tr("Copy All &Figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), this,
                     [this] { copy_figures(); });
 
     build_car_menu();

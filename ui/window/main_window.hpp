@@ -60,6 +60,8 @@ private:
     /// Lays a picture that was dropped at a place of the window under the drawing. @return whether it is one.
     bool take_dropped_picture(const QString& path, const QPoint& at);
     void rename_car_on_sheet();
+    /// Asks for a file and which of its cars to add, as one step.
+    void take_in_car();
     /// Does an edit, or says in the status line why it cannot be done.
     bool attempt(const std::function<Edit()>& make_edit);
     void show_title();

@@ -7,6 +7,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QStatusBar>
 #include <QTabBar>
 #include <QTest>
@@ -74,24 +75,28 @@ void type_into(QLineEdit& field, const QString& text) {
     QTest::keyClick(&field, Qt::Key_Return);
 }
 
-void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic) {
-    bool chosen = false;
+void with_menu_at(QWidget& widget, QPoint at, const std::function<void(QMenu&)>& look) {
+    bool seen = false;
     QTimer timer;
     timer.setInterval(20);
     QObject::connect(&timer, &QTimer::timeout, [&] {
-        QWidget* menu = QApplication::activePopupWidget();
+        auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
         if (!menu) return;
-        if (chosen) {
-            menu->close(); // a second round: there is no such entry
+        if (seen) {
+            menu->close(); // a second round: what was done to it did not close it
             return;
         }
-        chosen = true;
-        QTest::keyClick(menu, mnemonic);
+        seen = true;
+        look(*menu);
     });
     timer.start();
     QContextMenuEvent event(QContextMenuEvent::Mouse, at, widget.mapToGlobal(at));
     QApplication::sendEvent(&widget, &event);
-    if (!chosen) throw std::runtime_error("no menu came up");
+    if (!seen) throw std::runtime_error("no menu came up");
+}
+
+void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic) {
+    with_menu_at(widget, at, [mnemonic](QMenu& menu) { QTest::keyClick(&menu, mnemonic); });
 }
 
 void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys,

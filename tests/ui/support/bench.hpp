@@ -12,6 +12,7 @@
 
 class QDialog;
 class QLineEdit;
+class QMenu;
 
 namespace rampwright::ui::testing {
 
@@ -52,6 +53,9 @@ QString status_of(const Workbench& bench);
 
 /// Types into a field and presses Return.
 void type_into(QLineEdit& field, const QString& text);
+
+/// Looks at the menu that a right click at a pixel brings up.
+void with_menu_at(QWidget& widget, QPoint at, const std::function<void(QMenu&)>& look);
 
 /// Chooses from the menu that a right click at a pixel brings up, by the letter under its line.
 void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic);
