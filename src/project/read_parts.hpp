@@ -18,6 +18,12 @@ std::vector<ShelfPiece> read_shelf(const Node& shelf);
 Tools read_tools(const Node& tools);
 std::vector<BenchWheel> read_bench_wheels(const Node& wheels);
 std::vector<BenchAxle> read_bench_axles(const Node& axles);
+std::optional<PendulumReadings> read_pendulum(const Node& node);
+std::optional<SpinDownReadings> read_spin_down(const Node& node);
+inline constexpr std::array<std::pair<std::string_view, SpeedUnit>, 3> speed_unit_words{
+    {{"turns_per_minute", SpeedUnit::turns_per_minute},
+     {"turns_per_second", SpeedUnit::turns_per_second},
+     {"radians_per_second", SpeedUnit::radians_per_second}}};
 std::vector<Run> read_runs(const Node& runs, const std::vector<CarPlan>& cars);
 
 /// The project's own inputs; those it leaves out go by the track's quality. How well the axle holes hold

@@ -24,6 +24,8 @@ Project read_project(const Document& document) {
     p.model = read_model(root["model"], p.track.quality);
     p.bench_wheels = read_bench_wheels(root["bench"]["wheels"]);
     p.bench_axles = read_bench_axles(root["bench"]["axles"]);
+    p.pendulum = read_pendulum(root["bench"]["pendulum"]);
+    p.spin_down = read_spin_down(root["bench"]["spin_down"]);
     for (const Node& row : root["cars"].rows()) {
         CarPlan car = read_car(row, p.cars.size(), p.model);
         if (std::any_of(p.cars.begin(), p.cars.end(), [&](const CarPlan& c) { return c.id == car.id; }))

@@ -44,21 +44,33 @@ void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& re
                      [](const Share& a, const Share& b) { return a.share > b.share; });
 }
 
-void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const TrackPlan& track) {
+/// The part of the steer figures that a guide rail makes.
+void fill_rail(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const LaneRail& rail) {
     SteerFigures& steer = figures.steer;
-    steer.toe = mean_toe(ready.wheels.wheels, true);
     const double wheelbase = ready.wheels.wheelbase;
-    if (steer.toe != 0) steer.turn_radius = turn_radius(wheelbase, std::abs(steer.toe));
-    if (!track.rail) return;
     const double speed = figures.heat.finished ? figures.heat.finish_speed : figures.heat.top_speed;
     steer.ride_probability = ready.guide.ride_probability;
     steer.guidance_margin = ready.guide.margin;
     steer.ride_force = ready.guide.ride_force;
     steer.bounce_force = ready.guide.bounce_force(speed);
-    const double gap = std::max(0.0, side_gap(ready.wheels, *track.rail));
+    const double gap = std::max(0.0, side_gap(ready.wheels, rail));
     steer.best_toe = best_steer(ready.wheels, gap, std::max(0.0, ready.level.front), speed);
     if (plan.steer.over) steer.best_drift = drift_from_steer(wheelbase, *steer.best_toe, *plan.steer.over);
     *steer.best_toe *= ridden_side(ready.wheels.wheels);
+}
+
+void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const TrackPlan& track) {
+    SteerFigures& steer = figures.steer;
+    steer.toe = mean_toe(ready.wheels.wheels, true);
+    const double wheelbase = ready.wheels.wheelbase;
+    if (steer.toe != 0) steer.turn_radius = turn_radius(wheelbase, std::abs(steer.toe));
+    if (track.rail) fill_rail(figures, ready, plan, *track.rail);
+    const TuningState tuning =
+        follow_tuning_log(plan, steer.best_drift ? std::abs(*steer.best_drift) : practice_target);
+    steer.next = tuning.next();
+    steer.next_turn = tuning.next_turn();
+    steer.axle_turn = tuning.side * tuning.log.axle().turn;
+    steer.next_turn_towards_rail = tuning.towards_rail();
 }
 
 /// Where the model and common practice part: what the rear wheels' cant costs here, why, and what a trial

@@ -104,6 +104,11 @@ Json heat_json(const HeatFigures& heat) {
 
 Json steer_json(const SteerFigures& steer) {
     constexpr double degrees = 57.295779513082320877;
+    Json next{{"move", to_string(steer.next)}, {"turn_deg", nullptr}, {"towards_rail", nullptr}};
+    if (steer.next_turn) {
+        next["turn_deg"] = *steer.next_turn * degrees;
+        next["towards_rail"] = steer.next_turn_towards_rail;
+    }
     return {{"toe_deg", steer.toe * degrees},
             {"turn_radius_mm", maybe(steer.turn_radius, 1e3)},
             {"ride_probability", maybe(steer.ride_probability)},
@@ -111,7 +116,8 @@ Json steer_json(const SteerFigures& steer) {
             {"ride_mn", maybe(steer.ride_force, 1e3)},
             {"bounce_mn", maybe(steer.bounce_force, 1e3)},
             {"best_toe_deg", maybe(steer.best_toe, degrees)},
-            {"best_drift_mm", maybe(steer.best_drift, 1e3)}};
+            {"best_drift_mm", maybe(steer.best_drift, 1e3)},
+            {"next", std::move(next)}};
 }
 
 } // namespace

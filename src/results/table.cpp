@@ -15,6 +15,24 @@ std::string per_cent(double part) {
     return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});
 }
 
+std::string next_move(const SteerFigures& steer, UnitSystem units) {
+    switch (steer.next) {
+    case TuningMove::roll:
+        return "roll the car on the drift board";
+    case TuningMove::turn:
+        return "turn the axle " + format(std::abs(*steer.next_turn), Quantity::angle, units) +
+               (*steer.next_turn > 0 ? " clockwise" : " anticlockwise") + " seen from its head, " +
+               (steer.next_turn_towards_rail ? "towards the rail" : "away from the rail");
+    case TuningMove::roll_again:
+        return "leave the axle, roll again to be sure";
+    case TuningMove::bend_more:
+        return "bend the axle more: no turn of it reaches the target";
+    case TuningMove::done:
+        break;
+    }
+    return "done: leave the axle as it is";
+}
+
 } // namespace
 
 std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
@@ -68,6 +86,7 @@ std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
              f.budget_time ? f.budget_time->rail : std::nullopt);
     loss("budget_mj.scrub", "  to scrubbing treads", b.scrub, regained(&LossTimes::scrub));
     loss("budget_mj.air", "  to the air", b.air, regained(&LossTimes::air));
+    add("steer.next", "next move of tuning", next_move(f.steer, units));
     return rows;
 }
 

@@ -20,7 +20,32 @@ double steer_side(const CarPlan& car) {
     return car.steer.drift.value_or(0) < 0 ? -1 : 1;
 }
 
+std::string_view to_string(TuningMove move) {
+    switch (move) {
+    case TuningMove::roll:
+        return "roll";
+    case TuningMove::turn:
+        return "turn";
+    case TuningMove::roll_again:
+        return "roll-again";
+    case TuningMove::bend_more:
+        return "bend-more";
+    case TuningMove::done:
+        break;
+    }
+    return "done";
+}
+
+TuningMove TuningState::next() const {
+    if (log.done()) return TuningMove::done;
+    // Before the first roll a turn would be a guess about a guess.
+    if (log.rolls() == 0) return TuningMove::roll;
+    if (log.next_turn()) return TuningMove::turn;
+    return log.bend_too_small() ? TuningMove::bend_more : TuningMove::roll_again;
+}
+
 std::optional<double> TuningState::next_turn() const {
+    if (next() != TuningMove::turn) return {};
     const auto turn = log.next_turn();
     return turn ? std::optional(side * *turn) : std::nullopt;
 }

@@ -1,4 +1,6 @@
 #include <rampwright/bench/axle_groups.hpp>
+#include <rampwright/bench/axle_table.hpp>
+#include <rampwright/core/problem.hpp>
 
 #include <catch2/catch.hpp>
 
@@ -35,4 +37,30 @@ TEST_CASE("axle groups: every axle once, alike within, straight ones first") {
         }
         CHECK(seen.size() == axles.size());
     }
+}
+
+TEST_CASE("a pasted table of axles is read, its faults named") {
+    for (const char* text : {"name,finish,diameter_mm,bow_mm\nA,polished,2.20,0.01\nB,as bought,2.25,0\n",
+                             "Axle;Polish;Diameter (mm);Straightness [mm]\nA;polished;2,20;0,01\nB;as "
+                             "bought;2,25;0\n"}) {
+        CAPTURE(text);
+        const AxleTable table = read_axle_table(text);
+        REQUIRE(table.axles.size() == 2);
+        CHECK(table.faults.empty());
+        CHECK(table.axles[0].name == "A");
+        CHECK(table.axles[0].finish == "polished");
+        CHECK(table.axles[0].diameter.value_or(0) == Approx(2.2e-3));
+        CHECK(table.axles[0].bow.value_or(0) == Approx(0.01e-3));
+        CHECK(table.axles[1].bow.value_or(1) == 0);
+    }
+    const AxleTable poor = read_axle_table("diameter_mm\tcolour\tbow_mm\nthick\tred\t-\n0\tblue\t0.02\n");
+    REQUIRE(poor.axles.size() == 2);
+    CHECK(poor.axles[1].name == "2");
+    CHECK_FALSE(poor.axles[0].diameter);
+    CHECK_FALSE(poor.axles[0].bow);
+    REQUIRE(poor.faults.size() == 2); // "thick", and a diameter of zero
+    CHECK(poor.faults[0].text == "thick");
+    CHECK(poor.faults[1].line == 3);
+    CHECK(poor.ignored == std::vector<std::string>{"colour"});
+    CHECK_THROWS_AS(read_axle_table("name,colour\nA,red\n"), Problem);
 }

@@ -188,6 +188,20 @@ inline std::vector<EditSample> edit_samples(unsigned n) {
              return set_bench_wheels(d, {{"a " + tail, "7", (2.4 + step) * g, 30 * mm, {}, 2.6 * mm, {}},
                                          {"b", "", {}, {}, 0.1 * mm, {}, 21.5}});
          }},
+        {"set_pendulum",
+         [=](const Document& d) {
+             PendulumReadings swings;
+             swings.wires = 2 + static_cast<int>(n % 2);
+             swings.time = Uncertain{31.4 + step, 0.1};
+             return set_pendulum(d, n % 3 == 0 ? std::nullopt : std::optional<std::size_t>(n % 2), swings);
+         }},
+        {"set_spin_down",
+         [=](const Document& d) {
+             SpinDownReadings spin;
+             spin.wheel = Uncertain{(2.6 + step) * g, 0.01 * g};
+             spin.readings = {{0, 200}, {1, 190 - step}};
+             return set_spin_down(d, n % 3 == 0 ? std::nullopt : std::optional<std::size_t>(n % 2), spin);
+         }},
         {"set_bench_axles",
          [=](const Document& d) {
              return set_bench_axles(d, {{"p", "polished", (2 + step) * mm, 0.02 * mm}});

@@ -146,21 +146,43 @@ private:
     std::vector<double> toes_;
 };
 
+constexpr double scan_step = 0.25 * degree;
+
+/// The losses at 0 to 3 degrees.
+std::array<double, 13> scan_of(ExpectedLoss& loss) {
+    std::array<double, 13> scan{};
+    for (std::size_t k = 0; k < scan.size(); ++k)
+        scan[k] = loss(static_cast<double>(k) * scan_step);
+    return scan;
+}
+
 struct Best {
     double steer = 0, loss = 0;
 };
 
-/// A parabola through the least of a scan to 3 degrees and its neighbours.
-Best best_of(ExpectedLoss& loss) {
-    constexpr double step = 0.25 * degree;
-    std::vector<double> scan;
-    for (int k = 0; k <= 12; ++k)
-        scan.push_back(loss(k * step));
+/// A parabola through the least of a scan and its neighbours.
+Best best_of(const std::array<double, 13>& scan) {
     const auto k = static_cast<std::size_t>(std::min_element(scan.begin(), scan.end()) - scan.begin());
-    Best best{static_cast<double>(k) * step, scan[k]};
-    if (k > 0 && k < 12)
-        best.steer += step / 2 * (scan[k - 1] - scan[k + 1]) / (scan[k - 1] - 2 * scan[k] + scan[k + 1]);
+    Best best{static_cast<double>(k) * scan_step, scan[k]};
+    if (k > 0 && k + 1 < scan.size())
+        best.steer += scan_step / 2 * (scan[k - 1] - scan[k + 1]) / (scan[k - 1] - 2 * scan[k] + scan[k + 1]);
     return best;
+}
+
+/// How much harder the front crosses after a touch than it came, without the grip's limit: a touch turns the
+/// car about its rear axle at (1 + e) psi / L a metre, and the tread takes that out over m_e v² / (C W).
+/// Above 1 it wags from rail to rail, until the rear treads slip.
+double wag_gain(const Racer& racer) {
+    const GuideSetup& s = racer.setup;
+    const double settling = s.effective_mass * racer.speed * racer.speed / (s.creep * s.front_load);
+    return (1 + s.restitution) * settling / s.wheelbase - 1;
+}
+
+/// What a force more costs on nine metres of level, s: it takes F x / (m v) off the speed at x, and the time
+/// that this loses is its integral over the square of the speed, F s² / (2 m v³).
+double time_cost(const Racer& racer, double force) {
+    constexpr double level = 9;
+    return force * level * level / (2 * racer.car.mass * std::pow(racer.speed, 3));
 }
 
 /// The car of docs and demo: 15 g in front, jig holes, a fair lane.
@@ -191,7 +213,7 @@ Racer usual_racer() {
 
 TEST_CASE("the best steer as a planar simulation finds it") {
     ExpectedLoss usual(usual_racer(), 4000, 48);
-    const Best best = best_of(usual);
+    const Best best = best_of(scan_of(usual));
     const double model = best_steer(usual_racer().setup, 4);
     const double extra = usual(model) - best.loss;
     std::cout << "planar referee: best steer of the usual car " << best.steer / degree << " deg, model "
@@ -200,28 +222,66 @@ TEST_CASE("the best steer as a planar simulation finds it") {
     CHECK(best.steer > 0.4 * degree);
     CHECK(best.steer < 2 * degree);
     CHECK(extra < 0.4e-3);
+    CHECK(time_cost(usual_racer(), extra) < 2e-3);
+}
 
-    // Other cars. The goal, 0.3 degrees for every car, is not reached: the model knows nothing of wagging,
-    // which more steer cures. How often it is stands in the output; the checks hold what is reached today.
-    std::mt19937_64 random(32);
-    constexpr int cars = 16;
-    int near = 0, cheap = 0;
-    std::vector<double> costs;
+namespace {
+
+/// What steering by the model costs drawn cars, apart for those that wag and those that do not.
+void compare_best_steer(unsigned seed, int cars) {
+    std::mt19937_64 random(seed);
+    int near = 0, alike = 0, cheap = 0, steady = 0, steady_near = 0;
+    double worst_steady = 0;
+    std::vector<double> costs, times;
     for (int i = 0; i < cars; ++i) {
         const Racer racer = drawn_racer(random);
-        ExpectedLoss loss(racer, 5000 + 100 * static_cast<std::uint64_t>(i), 24);
-        const Best found = best_of(loss);
+        // Two draws of starts and rear pairs: how far they part is the simulation's own doubt.
+        const auto number = 5000 + 100 * static_cast<std::uint64_t>(i);
+        ExpectedLoss first(racer, number, 24), second(racer, number + 50000, 24);
+        const auto one = scan_of(first), two = scan_of(second);
+        std::array<double, 13> both{};
+        for (std::size_t k = 0; k < both.size(); ++k)
+            both[k] = 0.5 * (one[k] + two[k]);
+        const Best found = best_of(both);
         const double steer = best_steer(racer.setup, racer.speed);
-        costs.push_back(std::max(0.0, loss(steer) - found.loss) * 1e3);
-        near += std::abs(steer - found.steer) < 0.3 * degree;
-        cheap += costs.back() < 0.3;
+        const double extra = std::max(0.0, 0.5 * (first(steer) + second(steer)) - found.loss);
+        const bool close = std::abs(steer - found.steer) < 0.3 * degree;
+        near += close;
+        alike += std::abs(best_of(one).steer - best_of(two).steer) < 0.3 * degree;
+        costs.push_back(extra * 1e3);
+        times.push_back(time_cost(racer, extra) * 1e3);
+        cheap += extra < 0.3e-3;
+        if (wag_gain(racer) < 1) {
+            ++steady;
+            steady_near += close;
+            worst_steady = std::max(worst_steady, extra * 1e3);
+        }
     }
     std::sort(costs.begin(), costs.end());
+    std::sort(times.begin(), times.end());
+    const auto middle = static_cast<std::size_t>(cars / 2);
     std::cout << "planar referee: best steer within 0.3 deg for " << near << " of " << cars
-              << " drawn cars; the model's steer costs under 0.3 mN for " << cheap << ", median "
-              << costs[cars / 2] << " mN, worst " << costs.back() << " mN\n";
+              << " drawn cars (two draws of the simulation agree for " << alike
+              << "); the model's steer costs under 0.3 mN for " << cheap << ", median " << costs[middle]
+              << " mN, " << times[middle] << " ms, worst " << costs.back() << " mN, " << times.back()
+              << " ms; of " << steady << " cars that do not wag " << steady_near
+              << " lie within 0.3 deg, worst " << worst_steady << " mN\n";
     CHECK(cheap >= cars / 2);
-    CHECK(costs[cars / 2] < 0.4);
+    CHECK(costs[middle] < 0.4);
+    CHECK(times[middle] < 2);
+    // Where nothing wags the model's steer is as good as the simulation's.
+    REQUIRE(steady >= cars / 4);
+    CHECK(worst_steady < 0.5);
+}
+
+} // namespace
+
+// The goal, 0.3 degrees for every car, is not reached: the model knows nothing of wagging, which more steer
+// cures, and half the optima are flatter than the simulation can tell. How often it is stands in the output;
+// the checks hold what is reached today, on two sets of cars.
+TEST_CASE("the best steer of drawn cars, and what missing it costs") {
+    compare_best_steer(32, 16);
+    compare_best_steer(77, 16);
 }
 
 TEST_CASE("riding on a straight lane costs what the closed form says") {

@@ -73,3 +73,25 @@ TEST_CASE("following its moves brings a simulated axle to the target") {
     // It says done at nine chances of ten: of 60 cars 54 are expected, and 48 are three sigma fewer.
     CHECK(reached >= 48);
 }
+
+TEST_CASE("the next move follows from the log, and towards the rail is where the steer must grow") {
+    Document document = clear_tuning_log(demo_document(), 2).document;
+    const auto state = [&] { return follow_tuning_log(read_project(document).cars[2], 0.08); };
+    CHECK(state().next() == TuningMove::roll);
+    CHECK_FALSE(state().next_turn());
+    // Half of the drift wanted: more steer, and the turn that by the bent axle's own formula gives more.
+    const double side = state().side, half = side * 0.5 * state().plan.target;
+    document = add_tuning_event(document, 2, {half, {}}).document;
+    REQUIRE(state().next() == TuningMove::turn);
+    CHECK(state().towards_rail());
+    const auto toe_after = [&] {
+        const BentAxle axle = state().log.axle();
+        return std::atan(std::tan(axle.bend) * std::sin(axle.turn + side * *state().next_turn()));
+    };
+    CHECK(toe_after() > state().log.steer());
+    document = clear_tuning_log(document, 2).document;
+    document = add_tuning_event(document, 2, {2 * side * state().plan.target, {}}).document;
+    REQUIRE(state().next() == TuningMove::turn);
+    CHECK_FALSE(state().towards_rail());
+    CHECK(toe_after() < state().log.steer());
+}

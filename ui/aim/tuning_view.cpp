@@ -20,10 +20,6 @@
 namespace rampwright::ui {
 namespace {
 
-/// Drift wanted where neither the file nor the model says one: 4 in on a board of 48 in (common practice,
-/// no source).
-constexpr double practice_target = 4 * inch;
-
 QString sided(double value, Quantity quantity, UnitSystem units) {
     const QString size = quantity_text(std::abs(value), quantity, units);
     if (size == quantity_text(0, quantity, units)) return size;
@@ -68,6 +64,12 @@ TuningView::TuningView(Session& session, QWidget* parent)
     roll_->setWhatsThis(
         tr("How far the watched mark went sideways on this roll: positive to the car's left. Press "
            "Return to log it."));
+    table_->setWhatsThis(
+        tr("Every roll and turn in the order they happened. One that is far off what the log "
+           "expected is marked: look for dust, a wheel that rubs, a board that is not level."));
+    remove_->setWhatsThis(tr("Takes the chosen line out of the log, as if it had not happened."));
+    use_->setWhatsThis(
+        tr("Sets the steer of the touching front wheel in the plan to what the log believes."));
     turn_->setWhatsThis(
         tr("How far you turned the guide wheel's axle, seen from its head: positive clockwise. Press "
            "Return to log it."));
@@ -164,17 +166,27 @@ void TuningView::refresh() {
 
     const auto next = state.next_turn();
     head_->set(state.side * state.log.axle().turn, next);
-    if (state.log.done())
-        move_->setText(tr("Done: leave the axle as it is."));
-    else if (state.log.rolls() == 0)
+    switch (state.next()) {
+    case TuningMove::roll:
         move_->setText(tr("Roll the car and type how far it drifted."));
-    else if (next)
+        break;
+    case TuningMove::turn:
         move_->setText(
-            tr("Turn the axle %1, seen from its head. Then roll again.").arg(turned(*next, units)));
-    else if (state.log.bend_too_small())
-        move_->setText(tr("This axle's bend is too small for the target: bend it a little more."));
-    else
+            (state.towards_rail()
+                 ? tr("Turn the axle %1, seen from its head, towards the rail. Then roll again.")
+                 : tr("Turn the axle %1, seen from its head, away from the rail. Then roll again."))
+                .arg(turned(next.value_or(0), units)));
+        break;
+    case TuningMove::roll_again:
         move_->setText(tr("Leave the axle, and roll again to be sure."));
+        break;
+    case TuningMove::bend_more:
+        move_->setText(tr("This axle's bend is too small for the target: bend it a little more."));
+        break;
+    case TuningMove::done:
+        move_->setText(tr("Done: leave the axle as it is."));
+        break;
+    }
     belief_->setText(
         tr("Believed drift %1 over %2, target %3. Steer %4. Within tolerance with a chance of %5.")
             .arg(tr("%1 ± %2").arg(sided(state.drift(), Quantity::length, units),

@@ -5,7 +5,9 @@
 
 #include <QChart>
 #include <QEvent>
+#include <QHelpEvent>
 #include <QLineSeries>
+#include <QToolTip>
 #include <QValueAxis>
 
 #include <algorithm>
@@ -18,6 +20,10 @@ namespace {
 void fit_axis(QValueAxis& axis, double low, double high) {
     const double room = high > low ? (high - low) * 0.06 : std::max(std::abs(low) * 0.05, 0.5);
     axis.setRange(low - room, high + room);
+}
+
+QFont label_font() {
+    return text_font(0.85);
 }
 
 } // namespace
@@ -60,6 +66,68 @@ void MarkPlot::show_points(const std::vector<QList<QPointF>>& points, const QStr
         std::minmax_element(all.begin(), all.end(), [](QPointF a, QPointF b) { return a.y() < b.y(); });
     fit_axis(*x_, left->x(), right->x());
     fit_axis(*y_, low->y(), high->y());
+}
+
+void MarkPlot::show_labels(std::vector<Label> labels) {
+    labels_ = std::move(labels);
+    QStringList told;
+    for (const Label& label : labels_)
+        told << label.told;
+    setAccessibleDescription(told.join(QLatin1Char('\n')));
+    viewport()->update();
+}
+
+std::vector<MarkPlot::Placed> MarkPlot::placed_labels() const {
+    constexpr double mark = 7, room = 3; // px, half a mark
+    const QFontMetricsF metrics(label_font());
+    std::vector<QRectF> taken;
+    for (const QScatterSeries* series : marks_)
+        for (const QPointF& point : series->points()) {
+            const QPointF at = chart()->mapToPosition(point, const_cast<QScatterSeries*>(series));
+            taken.emplace_back(at - QPointF(mark, mark), QSizeF(2 * mark, 2 * mark));
+        }
+    std::vector<Placed> placed;
+    const QRectF paper = chart()->plotArea();
+    for (const Label& label : labels_) {
+        const QPointF at = chart()->mapToPosition(label.at, marks_.front());
+        const double wide = metrics.horizontalAdvance(label.text), tall = metrics.height();
+        const double off = mark + room;
+        for (const QPointF corner : {QPointF(off, -tall / 2), QPointF(-off - wide, -tall / 2),
+                                     QPointF(-wide / 2, -off - tall), QPointF(-wide / 2, off)}) {
+            const QRectF where(at + corner, QSizeF(wide, tall));
+            if (!paper.contains(where) || std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) {
+                    return other.intersects(where);
+                }))
+                continue;
+            placed.push_back({where, label.text});
+            taken.push_back(where);
+            break;
+        }
+    }
+    return placed;
+}
+
+void MarkPlot::drawForeground(QPainter* painter, const QRectF& rect) {
+    QChartView::drawForeground(painter, rect);
+    painter->setFont(label_font());
+    painter->setPen(theme().ink);
+    for (const Placed& label : placed_labels())
+        painter->drawText(label.where, Qt::AlignCenter, label.text);
+}
+
+bool MarkPlot::viewportEvent(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    constexpr double reach = 12; // px
+    QStringList told;
+    for (const Label& label : labels_)
+        if (QLineF(chart()->mapToPosition(label.at, marks_.front()), help->pos()).length() < reach)
+            told << label.told;
+    if (told.isEmpty())
+        QToolTip::hideText();
+    else
+        QToolTip::showText(help->globalPos(), told.join(QLatin1Char('\n')), viewport());
+    return true;
 }
 
 void MarkPlot::dress() {

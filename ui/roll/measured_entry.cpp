@@ -13,7 +13,7 @@ Problem mend_reading(const QString& wrong, const QString& remedy) {
 }
 
 MeasuredEntry::MeasuredEntry(Session& session, const QString& object_name, const QString& label,
-                             Quantity quantity, QWidget* parent)
+                             Quantity quantity, const QString& why, QWidget* parent)
     : QWidget(parent),
       session_(session),
       quantity_(quantity),
@@ -21,6 +21,8 @@ MeasuredEntry::MeasuredEntry(Session& session, const QString& object_name, const
       sigma_(new QLineEdit(this)) {
     value_->setObjectName(object_name);
     sigma_->setObjectName(object_name + QStringLiteral(".sigma"));
+    value_->setWhatsThis(why);
+    value_->setToolTip(why);
     sigma_->setWhatsThis(tr("The standard uncertainty of the reading: about two of three readings lie within "
                             "it. Empty for none."));
     setFocusProxy(value_);
@@ -35,7 +37,7 @@ MeasuredEntry::MeasuredEntry(Session& session, const QString& object_name, const
             typed_ = true;
             Q_EMIT changed();
         });
-        connect(edit, &QLineEdit::editingFinished, this, [this, edit] { spell_out(*edit); });
+        connect(edit, &QLineEdit::editingFinished, this, &MeasuredEntry::finish);
     }
 }
 
@@ -46,22 +48,33 @@ void MeasuredEntry::name(const QString& label) {
 
 void MeasuredEntry::show_value(const Measured& value) {
     const UnitSystem units = session_.project().units;
-    value_->setText(QString::fromStdString(format_entry(value.value, quantity_, units)));
-    sigma_->setText(QString::fromStdString(format_entry(value.sigma, quantity_, units)));
+    put_text(*value_, QString::fromStdString(format_entry(value.value, quantity_, units)));
+    put_text(*sigma_, QString::fromStdString(format_entry(value.sigma, quantity_, units)));
+}
+
+void MeasuredEntry::show_nothing() {
+    put_text(*value_, {});
+    put_text(*sigma_, {});
+}
+
+void MeasuredEntry::put_text(QLineEdit& edit, const QString& text) {
+    // The same text set anew would move the cursor under a hand.
+    if (!typed_ && edit.text() != text) edit.setText(text);
 }
 
 double MeasuredEntry::si(const QLineEdit& edit) const {
     return parse_entry(edit.text().trimmed().toStdString(), quantity_, session_.project().units);
 }
 
-// A bare number is given its unit, so that it means the same when the project's units are changed.
-void MeasuredEntry::spell_out(QLineEdit& edit) {
+void MeasuredEntry::finish() {
+    if (!typed_) return;
     try {
-        if (!edit.text().trimmed().isEmpty())
-            edit.setText(QString::fromStdString(format_entry(si(edit), quantity_, session_.project().units)));
+        read();
     } catch (const EntryError&) {
-        // The text stays to be mended; the result says what is wrong with it.
+        return; // The text stays to be mended; the result says what is wrong with it.
     }
+    typed_ = false;
+    Q_EMIT entered();
 }
 
 Measured MeasuredEntry::read() const {

@@ -10,6 +10,7 @@
 
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <array>
@@ -21,22 +22,36 @@ namespace rampwright::ui {
 PendulumView::PendulumView(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
+      measured_(new BenchWheelBox(QStringLiteral("pendulum.of"), this)),
       wires_(new QuietComboBox(this)),
       corner_(new QuietComboBox(this)),
       wheel_(new MeasuredEntry(session, QStringLiteral("pendulum.mass"), tr("Wheel weighs"), Quantity::mass,
-                               this)),
+                               tr("The wheel alone, on a pocket scale."), this)),
       plate_(new MeasuredEntry(session, QStringLiteral("pendulum.plate"), tr("Plate weighs"), Quantity::mass,
-                               this)),
+                               tr("What carries the wheel on the wires; zero where nothing does."), this)),
       spread_(new MeasuredEntry(session, QStringLiteral("pendulum.spread"), tr("Wires apart"),
-                                Quantity::length, this)),
+                                Quantity::length,
+                                tr("With two wires from one to the other; with three from the axle's line "
+                                   "to any of them. A tenth of a millimetre counts."),
+                                this)),
       length_(new MeasuredEntry(session, QStringLiteral("pendulum.length"), tr("Wires long"),
-                                Quantity::length, this)),
+                                Quantity::length,
+                                tr("From where a wire is held above to where it holds the wheel."), this)),
       time_(new MeasuredEntry(session, QStringLiteral("pendulum.time"), tr("Time with the wheel"),
-                              Quantity::time, this)),
+                              Quantity::time, tr("Of all the full swings counted, there and back."), this)),
       plate_time_(new MeasuredEntry(session, QStringLiteral("pendulum.plate_time"),
-                                    tr("Time of the plate alone"), Quantity::time, this)),
-      swing_(new MeasuredEntry(session, QStringLiteral("pendulum.swing"), tr("Swing to one side"),
-                               Quantity::angle, this)),
+                                    tr("Time of the plate alone"), Quantity::time,
+                                    tr("Of as many full swings of the plate without the wheel."), this)),
+      swing_(new MeasuredEntry(
+          session, QStringLiteral("pendulum.swing"), tr("Swing to one side"), Quantity::angle,
+          tr("How far it turns from the middle to one side. A wide swing is slower."), this)),
+      lines_{{{wheel_, &PendulumReadings::wheel},
+              {plate_, &PendulumReadings::plate},
+              {spread_, &PendulumReadings::spread},
+              {length_, &PendulumReadings::length},
+              {time_, &PendulumReadings::time},
+              {plate_time_, &PendulumReadings::plate_time},
+              {swing_, &PendulumReadings::swing}}},
       spread_label_(new QLabel(this)),
       result_(new QLabel(this)),
       count_(new QSpinBox(this)),
@@ -53,7 +68,10 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
     count_->setObjectName(QStringLiteral("pendulum.count"));
     count_->setAccessibleName(tr("Full swings timed"));
     count_->setRange(1, 1000);
-    count_->setValue(20);
+    wires_->setWhatsThis(tr("How many wires it hangs on, all equally long and upright."));
+    corner_->setWhatsThis(tr("Which wheel of the car takes the spin inertia found."));
+    count_->setWhatsThis(tr("Full swings, there and back, that both times are of. More make the time of one "
+                            "surer."));
     result_->setObjectName(QStringLiteral("pendulum.result"));
     result_->setWordWrap(true);
     put_->setObjectName(QStringLiteral("pendulum.put"));
@@ -62,6 +80,7 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
                     "is timed alone too; without one leave its mass at zero."));
     auto* form = new QFormLayout(this);
     form->setContentsMargins(12, 8, 12, 8);
+    form->addRow(measured_->accessibleName(), measured_);
     form->addRow(tr("It hangs on"), wires_);
     form->addRow(wheel_->focusProxy()->accessibleName(), wheel_);
     form->addRow(plate_->focusProxy()->accessibleName(), plate_);
@@ -78,24 +97,91 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
     put_row->addStretch(1);
     form->addRow(put_row);
 
-    plate_->show_value({0, 0});
-    spread_->show_value({20e-3, 0.1e-3});
-    length_->show_value({0.5, 0.5e-3});
-    swing_->show_value({10 * std::numbers::pi / 180, 0});
-    for (MeasuredEntry* entry : {wheel_, plate_, spread_, length_, time_, plate_time_, swing_})
-        connect(entry, &MeasuredEntry::changed, this, &PendulumView::show_result);
-    connect(wires_, &QComboBox::currentIndexChanged, this, &PendulumView::show_result);
-    connect(count_, &QSpinBox::valueChanged, this, &PendulumView::show_result);
+    for (const Line& line : lines_) {
+        connect(line.entry, &MeasuredEntry::changed, this, &PendulumView::show_result);
+        connect(line.entry, &MeasuredEntry::entered, this, [this, line] {
+            const Measured read = line.entry->read();
+            PendulumReadings now = readings();
+            now.*line.reading = Uncertain{read.value, read.sigma};
+            keep(now);
+        });
+    }
+    connect(measured_, &QComboBox::currentIndexChanged, this, [this] {
+        for (const Line& line : lines_)
+            line.entry->forget();
+        refresh();
+    });
+    connect(wires_, &QComboBox::currentIndexChanged, this, [this](int index) {
+        PendulumReadings now = readings();
+        now.wires = index + 2;
+        keep(now);
+    });
+    connect(count_, &QSpinBox::valueChanged, this, [this](int count) {
+        PendulumReadings now = readings();
+        now.swings = count;
+        keep(now);
+    });
     connect(put_, &QPushButton::clicked, this, &PendulumView::put_on_car);
     follow_while_seen(*this, session_, [this] { refresh(); });
 }
 
 void PendulumView::refresh() {
     if (session_.in_gesture()) return;
-    constexpr double scale_sigma = 0.01e-3; // of a pocket scale, a start
-    if (!wheel_->typed())
-        wheel_->show_value({session_.plan().wheels[std::size_t(Corner::rear_left)].mass, scale_sigma});
+    measured_->list(session_.project());
+    show_readings();
     show_result();
+}
+
+PendulumReadings PendulumView::readings() const {
+    const Project& project = session_.project();
+    const auto& own =
+        measured_->place() ? project.bench_wheels[*measured_->place()].pendulum : project.pendulum;
+    if (own) return *own;
+    // Another wheel has hung on the same wires: they start as they were then.
+    const PendulumReadings* rig = project.pendulum ? &*project.pendulum : nullptr;
+    for (const BenchWheel& wheel : project.bench_wheels)
+        if (wheel.pendulum) rig = &*wheel.pendulum;
+    if (!rig) return {};
+    PendulumReadings start = *rig;
+    start.wheel.reset();
+    start.time.reset();
+    return start;
+}
+
+void PendulumView::keep(PendulumReadings readings) {
+    try {
+        session_.apply(set_pendulum(session_.document(), measured_->place(), readings));
+        show_result();
+    } catch (const Problem& problem) {
+        result_->setText(plain_text(problem));
+        put_->setEnabled(false);
+    }
+}
+
+void PendulumView::show_readings() {
+    constexpr double scale_sigma = 0.01e-3; // of a pocket scale, a start
+    const PendulumReadings now = readings();
+    const auto place = measured_->place();
+    const double mass = place ? session_.project().bench_wheels[*place].mass.value_or(0) : 0;
+    const auto show = [](MeasuredEntry& entry, const std::optional<Uncertain>& reading, Measured otherwise) {
+        entry.show_value(reading ? Measured{reading->value, reading->sigma} : otherwise);
+    };
+    show(*wheel_, now.wheel,
+         {mass > 0 ? mass : session_.plan().wheels[std::size_t(Corner::rear_left)].mass, scale_sigma});
+    show(*plate_, now.plate, {0, 0});
+    show(*spread_, now.spread, {20e-3, 0.1e-3});
+    show(*length_, now.length, {0.5, 0.5e-3});
+    show(*swing_, now.swing, {10 * std::numbers::pi / 180, 0});
+    for (MeasuredEntry* entry : {time_, plate_time_}) {
+        const auto& reading = entry == time_ ? now.time : now.plate_time;
+        if (reading)
+            entry->show_value({reading->value, reading->sigma});
+        else
+            entry->show_nothing();
+    }
+    const QSignalBlocker wires_blocker(wires_), count_blocker(count_);
+    wires_->setCurrentIndex(now.wires - 2);
+    count_->setValue(now.swings);
 }
 
 WireBench PendulumView::read() const {

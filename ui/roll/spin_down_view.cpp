@@ -2,42 +2,49 @@
 
 #include "fields/field_spec.hpp"
 #include "fields/quiet_combo_box.hpp"
+#include "roll/reading_text.hpp"
 #include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/heat/losses.hpp>
 #include <rampwright/study/heat_case.hpp>
-#include <rampwright/units/entry.hpp>
 #include <rampwright/units/format.hpp>
 
+#include <QEvent>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QRegularExpression>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <array>
-#include <numbers>
 
 namespace rampwright::ui {
 namespace {
 
 constexpr std::size_t measured_corner = std::size_t(Corner::rear_left); // it always touches
 
-/// rad/s in one of each unit of speed offered, in the order of the box.
-constexpr std::array<double, 3> per_second{2 * std::numbers::pi / 60, 2 * std::numbers::pi, 1};
+/// As offered, in the order of the box.
+constexpr std::array<SpeedUnit, 3> speed_units{SpeedUnit::turns_per_minute, SpeedUnit::turns_per_second,
+                                               SpeedUnit::radians_per_second};
 
 } // namespace
 
 SpinDownView::SpinDownView(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
+      measured_(new BenchWheelBox(QStringLiteral("spindown.of"), this)),
       readings_(new QPlainTextEdit(this)),
       speed_unit_(new QuietComboBox(this)),
-      inertia_(new MeasuredEntry(session, QStringLiteral("spindown.inertia"), tr("Spin inertia"),
-                                 Quantity::inertia, this)),
+      inertia_(new MeasuredEntry(
+          session, QStringLiteral("spindown.inertia"), tr("Spin inertia"), Quantity::inertia,
+          tr("Of the wheel about its axle: from the pendulum, or as the plan has it."), this)),
       mass_(new MeasuredEntry(session, QStringLiteral("spindown.mass"), tr("Wheel weighs"), Quantity::mass,
-                              this)),
-      bore_(new MeasuredEntry(session, QStringLiteral("spindown.bore"), tr("Bore"), Quantity::length, this)),
+                              tr("The wheel alone, on a pocket scale."), this)),
+      bore_(new MeasuredEntry(session, QStringLiteral("spindown.bore"), tr("Bore"), Quantity::length,
+                              tr("Diameter of the hole the axle goes through."), this)),
+      lines_{{{inertia_, &SpinDownReadings::spin_inertia},
+              {mass_, &SpinDownReadings::wheel},
+              {bore_, &SpinDownReadings::bore}}},
       air_(new QCheckBox(tr("&Take off what the air takes"), this)),
       plot_(new MarkPlot(QStringLiteral("spindown.plot"), {{tr("read"), QScatterSeries::MarkerShapeCircle}},
                          tr("fitted"), this)),
@@ -53,6 +60,13 @@ SpinDownView::SpinDownView(Session& session, QWidget* parent)
     speed_unit_->addItems({tr("turns a minute"), tr("turns a second"), tr("radians a second")});
     air_->setObjectName(QStringLiteral("spindown.air"));
     air_->setChecked(true);
+    air_->setWhatsThis(
+        tr("The air slows the wheel too. Taken off, what is left is the axle's friction alone."));
+    speed_unit_->setWhatsThis(tr("What the speeds are read in. A mark on the wheel filmed at a known rate "
+                                 "gives turns a second."));
+    readings_->setWhatsThis(tr("One reading a line: seconds, then speed, with a space, a tab or a semicolon "
+                               "between. A first line of words is a heading."));
+    readings_->installEventFilter(this);
     result_->setObjectName(QStringLiteral("spindown.result"));
     result_->setWordWrap(true);
     put_->setObjectName(QStringLiteral("spindown.put"));
@@ -60,6 +74,7 @@ SpinDownView::SpinDownView(Session& session, QWidget* parent)
                     "paste or type time and speed, one pair a line. Keep eyes and sleeves clear of whatever "
                     "spins it up."));
     auto* form = new QFormLayout;
+    form->addRow(measured_->accessibleName(), measured_);
     form->addRow(tr("Speeds in"), speed_unit_);
     form->addRow(inertia_->focusProxy()->accessibleName(), inertia_);
     form->addRow(mass_->focusProxy()->accessibleName(), mass_);
@@ -79,27 +94,123 @@ SpinDownView::SpinDownView(Session& session, QWidget* parent)
     column->addLayout(top, 1);
     column->addLayout(bottom);
 
-    connect(readings_, &QPlainTextEdit::textChanged, this, &SpinDownView::show_result);
-    connect(speed_unit_, &QComboBox::currentIndexChanged, this, &SpinDownView::show_result);
-    connect(air_, &QCheckBox::toggled, this, &SpinDownView::show_result);
-    for (MeasuredEntry* entry : {inertia_, mass_, bore_})
-        connect(entry, &MeasuredEntry::changed, this, &SpinDownView::show_result);
+    connect(readings_, &QPlainTextEdit::textChanged, this, [this] {
+        text_typed_ = true;
+        keep_text();
+    });
+    connect(speed_unit_, &QComboBox::currentIndexChanged, this, &SpinDownView::keep_text);
+    connect(air_, &QCheckBox::toggled, this, [this](bool air) {
+        SpinDownReadings now = readings();
+        now.air = air;
+        keep(now);
+    });
+    for (const Line& line : lines_) {
+        connect(line.entry, &MeasuredEntry::changed, this, &SpinDownView::show_result);
+        connect(line.entry, &MeasuredEntry::entered, this, [this, line] {
+            const Measured read = line.entry->read();
+            SpinDownReadings now = readings();
+            now.*line.reading = Uncertain{read.value, read.sigma};
+            keep(now);
+        });
+    }
+    connect(measured_, &QComboBox::currentIndexChanged, this, [this] {
+        text_typed_ = false;
+        for (const Line& line : lines_)
+            line.entry->forget();
+        refresh();
+    });
     connect(put_, &QPushButton::clicked, this, &SpinDownView::put_on_car);
     follow_while_seen(*this, session_, [this] { refresh(); });
 }
 
+bool SpinDownView::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == readings_ && event->type() == QEvent::FocusIn) ++visit_;
+    return QWidget::eventFilter(watched, event);
+}
+
 void SpinDownView::refresh() {
     if (session_.in_gesture()) return;
+    measured_->list(session_.project());
+    show_readings();
+    show_result();
+}
+
+SpinDownReadings SpinDownView::readings() const {
+    const Project& project = session_.project();
+    const auto& own =
+        measured_->place() ? project.bench_wheels[*measured_->place()].spin_down : project.spin_down;
+    return own.value_or(SpinDownReadings{});
+}
+
+void SpinDownView::keep(const SpinDownReadings& readings, const QString& merge) {
+    try {
+        session_.apply(set_spin_down(session_.document(), measured_->place(), readings), merge);
+        show_result();
+    } catch (const Problem& problem) {
+        result_->setText(plain_text(problem));
+        put_->setEnabled(false);
+    }
+}
+
+void SpinDownView::keep_text() {
+    SpinDownReadings now = readings();
+    now.speed_unit = speed_unit();
+    try {
+        now.readings = pairs();
+    } catch (const Problem&) {
+        return show_result(); // What cannot be read yet stays in the text; the result says why.
+    }
+    text_typed_ = false;
+    keep(now, QStringLiteral("spindown.readings.%1.%2").arg(measured_->currentIndex()).arg(visit_));
+}
+
+SpeedUnit SpinDownView::speed_unit() const {
+    return speed_units.at(static_cast<std::size_t>(speed_unit_->currentIndex()));
+}
+
+void SpinDownView::show_readings() {
+    const SpinDownReadings now = readings();
+    const auto place = measured_->place();
+    const auto show = [](MeasuredEntry& entry, const std::optional<Uncertain>& reading,
+                         std::optional<Measured> otherwise) {
+        if (reading)
+            entry.show_value({reading->value, reading->sigma});
+        else if (otherwise)
+            entry.show_value(*otherwise);
+    };
+    std::optional<Measured> inertia, mass, bore;
     try {
         const Wheel wheel = build_car(session_.project(), session_.car()).wheels[measured_corner];
+        const BenchWheel bench = place ? session_.project().bench_wheels[*place] : BenchWheel{};
         constexpr double share = 0.03, scale_sigma = 0.01e-3, gauge_sigma = 0.02e-3; // a start
-        if (!inertia_->typed()) inertia_->show_value({wheel.spin_inertia, share * wheel.spin_inertia});
-        if (!mass_->typed()) mass_->show_value({wheel.mass, scale_sigma});
-        if (!bore_->typed()) bore_->show_value({2 * wheel.bore_radius, gauge_sigma});
+        inertia = Measured{wheel.spin_inertia, share * wheel.spin_inertia};
+        mass = Measured{bench.mass.value_or(wheel.mass), scale_sigma};
+        bore = Measured{bench.bore.value_or(2 * wheel.bore_radius), gauge_sigma};
     } catch (const Problem&) {
         // What was typed still stands; the window says elsewhere why the car cannot be built.
     }
-    show_result();
+    show(*inertia_, now.spin_inertia, inertia);
+    show(*mass_, now.wheel, mass);
+    show(*bore_, now.bore, bore);
+    const QSignalBlocker text_blocker(readings_), unit_blocker(speed_unit_), air_blocker(air_);
+    air_->setChecked(now.air);
+    if (text_typed_) return;
+    speed_unit_->setCurrentIndex(static_cast<int>(
+        std::find(speed_units.begin(), speed_units.end(), now.speed_unit) - speed_units.begin()));
+    // A text that says what is kept stays as it was typed, its heading with it.
+    constexpr double alike = 1e-5;
+    try {
+        const std::vector<Vec2> shown = pairs();
+        if (std::equal(shown.begin(), shown.end(), now.readings.begin(), now.readings.end(),
+                       [](const Vec2& a, const Vec2& b) { return (a - b).norm() < alike; }))
+            return;
+    } catch (const Problem&) {
+        // Of another wheel, or undone.
+    }
+    std::vector<Vec2> kept = now.readings;
+    for (Vec2& reading : kept)
+        reading.y() /= radians_per_second(now.speed_unit);
+    readings_->setPlainText(reading_text(kept));
 }
 
 Measured SpinDownView::windage() const {
@@ -112,39 +223,25 @@ Measured SpinDownView::windage() const {
     return {value, factor.value > 0 ? value * factor.sigma / factor.value : 0};
 }
 
+std::vector<Vec2> SpinDownView::pairs() const {
+    std::vector<Vec2> found = read_reading_text(readings_->toPlainText(), session_.project().units);
+    for (Vec2& reading : found)
+        reading.y() *= radians_per_second(speed_unit());
+    return found;
+}
+
 SpinDown SpinDownView::read() const {
-    std::vector<double> times, speeds;
-    const QStringList lines = readings_->toPlainText().split(QLatin1Char('\n'));
-    static const QRegularExpression gap(QStringLiteral("[\\s;]+"));
-    for (qsizetype i = 0; i < lines.size(); ++i) {
-        const QStringList cells = lines[i].split(gap, Qt::SkipEmptyParts);
-        if (cells.isEmpty()) continue;
-        const auto number = [&](const QString& cell) {
-            return parse_entry(cell.toStdString(), Quantity::plain, session_.project().units);
-        };
-        try {
-            if (cells.size() != 2) throw mend_reading(tr("Line %1 is not a time and a speed").arg(i + 1), {});
-            const double time = number(cells[0]), speed = number(cells[1]);
-            times.push_back(time);
-            speeds.push_back(speed * per_second.at(static_cast<std::size_t>(speed_unit_->currentIndex())));
-        } catch (const Problem&) {
-            // A heading names its columns; a reading with a slip of the pen is not one.
-            if (i == 0 && std::none_of(lines[i].begin(), lines[i].end(), [](QChar c) { return c.isDigit(); }))
-                continue;
-            throw mend_reading(tr("Line %1 is not a time and a speed: “%2”").arg(i + 1).arg(lines[i]),
-                               tr("write two numbers with a space, a tab or a semicolon between"));
-        }
-    }
-    if (times.size() < 4)
-        throw mend_reading(tr("There are %n reading(s) so far", nullptr, static_cast<int>(times.size())),
+    const std::vector<Vec2> found = pairs();
+    if (found.size() < 4)
+        throw mend_reading(tr("There are %n reading(s) so far", nullptr, static_cast<int>(found.size())),
                            tr("type or paste at least four"));
-    for (std::size_t i = 1; i < times.size(); ++i)
-        if (times[i] <= times[i - 1])
-            throw mend_reading(tr("The times do not rise"), tr("write the readings in the order of time"));
-    const auto count = static_cast<Eigen::Index>(times.size());
     SpinDown spin;
-    spin.time = Eigen::Map<const Eigen::VectorXd>(times.data(), count);
-    spin.speed = Eigen::Map<const Eigen::VectorXd>(speeds.data(), count);
+    spin.time.resize(static_cast<Eigen::Index>(found.size()));
+    spin.speed.resize(spin.time.size());
+    for (Eigen::Index i = 0; i < spin.time.size(); ++i) {
+        spin.time[i] = found[static_cast<std::size_t>(i)].x();
+        spin.speed[i] = found[static_cast<std::size_t>(i)].y();
+    }
     spin.inertia = inertia_->read();
     spin.mass = mass_->read();
     const Measured bore = bore_->read();
@@ -159,7 +256,7 @@ SpinDown SpinDownView::read() const {
 void SpinDownView::show_result() {
     journal_.reset();
     QList<QPointF> points, line;
-    const double unit = per_second.at(static_cast<std::size_t>(speed_unit_->currentIndex()));
+    const double unit = radians_per_second(speed_unit());
     try {
         const SpinDown spin = read();
         for (Eigen::Index i = 0; i < spin.time.size(); ++i)

@@ -10,7 +10,7 @@
 namespace rampwright::ui {
 
 /// The wheel bench: a table of measured wheels, what is odd about them, the four to take and where each
-/// goes; and the axles, straightest first.
+/// goes.
 class WheelBenchView : public QWidget {
     Q_OBJECT
 
@@ -20,7 +20,6 @@ public:
 private:
     void refresh();
     void show_wheels();
-    void show_axles();
     void show_choice();
     void take_table(const QString& text);
     void open_table();
@@ -30,7 +29,7 @@ private:
     void fit_choice();
 
     Session& session_;
-    QTableWidget *wheels_, *axles_;
+    QTableWidget* wheels_;
     QLabel *choice_, *trouble_;
     QPushButton *fit_, *remove_;
     std::array<std::optional<std::size_t>, 4> chosen_; ///< bench wheel by corner

@@ -1,8 +1,10 @@
 #include "roll/wheel_plot_view.hpp"
 
 #include "fields/quiet_combo_box.hpp"
+#include "roll/bench_wheel_box.hpp"
 #include "roll/wheel_columns.hpp"
 #include "session/follow.hpp"
+#include "text/figure_text.hpp"
 
 #include <rampwright/study/wheel_worth.hpp>
 
@@ -39,6 +41,8 @@ WheelPlotView::WheelPlotView(Session& session, QWidget* parent)
     across_label->setBuddy(across_);
     up_->setAccessibleName(tr("Column shown upward"));
     across_->setAccessibleName(tr("Column shown across"));
+    up_->setWhatsThis(tr("Which measurement of the wheels is shown upward."));
+    across_->setWhatsThis(tr("What it is shown against: another measurement, or the order in the table."));
     setWhatsThis(tr("The wheels of the bench's table. A triangle marks a wheel odd in a column shown, a star "
                     "the four to take."));
     auto* row = new QHBoxLayout;
@@ -85,6 +89,7 @@ void WheelPlotView::show_plot() {
                (across > 0 && column == all_wheel_columns.at(static_cast<std::size_t>(across - 1)));
     };
     std::vector<QList<QPointF>> points(3);
+    std::vector<MarkPlot::Label> odd_labels, take_labels, labels;
     int left_out = 0;
     for (std::size_t i = 0; i < wheels.size(); ++i) {
         const auto number = [&](std::size_t column) -> std::optional<double> {
@@ -107,7 +112,15 @@ void WheelPlotView::show_plot() {
         if (odd) points[1] << QPointF(*x, *y);
         if (take) points[2] << QPointF(*x, *y);
         if (!odd && !take) points[0] << QPointF(*x, *y);
+        (odd ? odd_labels : take ? take_labels : labels).push_back({{*x, *y}, {}, {}});
+        auto& label = (odd ? odd_labels : take ? take_labels : labels).back();
+        const QString name =
+            wheels[i].name.empty() ? QString::number(i + 1) : QString::fromStdString(wheels[i].name);
+        label.text = odd ? tr("%1, odd").arg(name) : name;
+        label.told = told_of(i, odd, take);
     }
+    for (const auto* more : {&take_labels, &labels})
+        odd_labels.insert(odd_labels.end(), more->begin(), more->end());
     const auto title = [&](const QComboBox& box, std::size_t column) {
         const std::string_view symbol = unit_of(column).symbol;
         return tr("%1, %2").arg(box.currentText(),
@@ -116,9 +129,29 @@ void WheelPlotView::show_plot() {
     plot_->show_points(
         points, across == 0 ? across_->currentText() : title(*across_, static_cast<std::size_t>(across - 1)),
         title(*up_, up));
+    plot_->show_labels(std::move(odd_labels));
     said_->setText(left_out == 0
                        ? QString()
                        : tr("%n wheel(s) without these measurements are not shown.", nullptr, left_out));
+}
+
+QString WheelPlotView::told_of(std::size_t wheel, bool odd, bool take) const {
+    const BenchWheel& shown = session_.project().bench_wheels[wheel];
+    QStringList parts{bench_wheel_name(shown, wheel)};
+    if (!shown.mould.empty()) parts << tr("mould mark %1").arg(QString::fromStdString(shown.mould));
+    const auto say = [&](int column) {
+        const auto& value = value_of(shown, all_wheel_columns.at(static_cast<std::size_t>(column)));
+        const Quantity quantity = wheel_column_quantity.at(static_cast<std::size_t>(column));
+        if (value)
+            parts << tr("%1 %2").arg(up_->itemText(column),
+                                     quantity_text(*value, quantity, session_.project().units));
+    };
+    say(up_->currentIndex());
+    if (across_->currentIndex() > 0 && across_->currentIndex() - 1 != up_->currentIndex())
+        say(across_->currentIndex() - 1);
+    if (odd) parts << tr("odd");
+    if (take) parts << tr("to take");
+    return parts.join(QStringLiteral(", "));
 }
 
 } // namespace rampwright::ui

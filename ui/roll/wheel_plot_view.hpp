@@ -20,6 +20,8 @@ private:
     void refresh();
     void find_chosen();
     void show_plot();
+    /// What a mark stands for, in words.
+    QString told_of(std::size_t wheel, bool odd, bool take) const;
 
     Session& session_;
     QComboBox *across_, *up_;

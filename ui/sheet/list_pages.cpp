@@ -1,3 +1,4 @@
+#include "sheet/axle_head.hpp"
 #include "sheet/cautions.hpp"
 #include "sheet/fitting.hpp"
 #include "sheet/job.hpp"
@@ -177,6 +178,7 @@ void put_drift_board(Flow& flow, const Job& job) {
                   "After every change: push each wheel to its gap again, spin it, roll the car three times.")
            << Words::tr("Stop within a tenth of the target. Mark the axle heads with a pencil, so that a "
                         "turned one shows.");
+    if (!job.plan.steer.log.empty()) tuning << next_move_text(steer);
     Table steps;
     steps.columns = {{QString(), 8},
                      {Words::tr("Tuning"), -1},
@@ -184,6 +186,7 @@ void put_drift_board(Flow& flow, const Job& job) {
     for (const QString& each : tuning)
         steps.rows.push_back({Cell::Kind::box, each, Cell::Kind::blank});
     put_table(flow, steps);
+    if (steer.next_turn) put_axle_head(flow, steer.axle_turn, *steer.next_turn);
 }
 
 } // namespace

@@ -12,6 +12,7 @@
 #include "paper/paper_desk.hpp"
 #include "paper/paper_slip.hpp"
 #include "paper/paper_view.hpp"
+#include "roll/axle_bench_view.hpp"
 #include "roll/pendulum_view.hpp"
 #include "roll/spin_down_view.hpp"
 #include "roll/wheel_bench_view.hpp"
@@ -52,6 +53,7 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     StepPage roll = page(Step::roll, tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
     roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)},
                   {tr("Wheels Drawn"), new WheelPlotView(session)},
+                  {tr("Axle Bench"), new AxleBenchView(session)},
                   {tr("Pendulum"), new PendulumView(session)},
                   {tr("Spin-Down"), new SpinDownView(session)}};
     StepPage aim = page(Step::aim, tr("Where each wheel points."), new ValueSlip(session, aim_fields()));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <rampwright/bench/table_fault.hpp>
 #include <rampwright/project/project.hpp>
 
 #include <array>
@@ -18,14 +19,6 @@ inline constexpr std::array<WheelColumn, 5> all_wheel_columns{
     WheelColumn::mass, WheelColumn::diameter, WheelColumn::runout, WheelColumn::bore, WheelColumn::spin_time};
 const std::optional<double>& value_of(const MeasuredWheel& wheel, WheelColumn column);
 std::optional<double>& value_of(MeasuredWheel& wheel, WheelColumn column);
-
-/// What could not be read from a pasted table.
-struct TableFault {
-    std::size_t line = 0; ///< from 1
-    std::string column;   ///< its heading
-    std::string text;     ///< the cell
-    std::string why;
-};
 
 struct WheelTable {
     std::vector<MeasuredWheel> wheels;

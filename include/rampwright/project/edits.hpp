@@ -150,7 +150,14 @@ Edit set_track_points(const Document& document, const std::vector<Vec2>& points)
 /// @param start, finish m along the surface from the start-gate end.
 Edit set_track_lines(const Document& document, double start, double finish);
 
-/// The bench's tables, as a whole.
+/// What was typed of a wheel's swings, and of its spin-down. @param wheel place in the bench's table; none: a
+/// wheel that is not in it.
+Edit set_pendulum(const Document& document, std::optional<std::size_t> wheel,
+                  const PendulumReadings& readings);
+Edit set_spin_down(const Document& document, std::optional<std::size_t> wheel,
+                   const SpinDownReadings& readings);
+
+/// The bench's tables, as a whole. Keys that this version does not know stay with their row.
 Edit set_bench_wheels(const Document& document, const std::vector<BenchWheel>& wheels);
 Edit set_bench_axles(const Document& document, const std::vector<BenchAxle>& axles);
 /// Puts a wheel of the bench on a corner: the numbers that were measured.

@@ -315,10 +315,34 @@ struct CarPlan {
     std::array<std::optional<Underlay>, 2> underlays; ///< under the side view, under the top view
 };
 
+/// What was typed of a wheel's swings on wires (bench/pendulum.hpp), SI; what was not typed is absent.
+struct PendulumReadings {
+    int wires = 2;   ///< 2 or 3
+    int swings = 20; ///< full swings that the times are of
+    std::optional<Uncertain> wheel, plate, time, plate_time, swing /* to one side */;
+    std::optional<Uncertain> spread; ///< between two wires, or from the axle's line to one of three
+    std::optional<Uncertain> length; ///< of the wires
+};
+
+/// What a speed of a spin-down was read in.
+enum class SpeedUnit { turns_per_minute, turns_per_second, radians_per_second };
+/// rad/s in one of it.
+double radians_per_second(SpeedUnit unit);
+
+/// What was typed of a wheel's spin-down (bench/spin_down.hpp), SI; what was not typed is absent.
+struct SpinDownReadings {
+    SpeedUnit speed_unit = SpeedUnit::turns_per_minute;
+    bool air = true;            ///< whether what the air takes is taken off
+    std::vector<Vec2> readings; ///< time, s, and speed, rad/s, in the order of time
+    std::optional<Uncertain> spin_inertia, wheel, bore /* diameter */;
+};
+
 /// One wheel of the bench's table; what was not measured is absent.
 struct BenchWheel {
     std::string name, mould;
     std::optional<double> mass, diameter, runout /* peak to peak */, bore, spin_time;
+    std::optional<PendulumReadings> pendulum = {};
+    std::optional<SpinDownReadings> spin_down = {};
 };
 
 /// One axle of the bench's table.
@@ -352,6 +376,8 @@ struct Project {
     Model model;
     std::vector<BenchWheel> bench_wheels;
     std::vector<BenchAxle> bench_axles;
+    std::optional<PendulumReadings> pendulum;  ///< of a wheel that is not in the bench's table
+    std::optional<SpinDownReadings> spin_down; ///< the same
     std::vector<CarPlan> cars;
     std::vector<Run> runs;
     std::vector<Assumed> assumed; ///< every default taken, in the order of the file format

@@ -3,6 +3,7 @@
 #include <rampwright/core/json.hpp>
 #include <rampwright/results/built.hpp>
 #include <rampwright/results/finding.hpp>
+#include <rampwright/steer/tuning_state.hpp>
 
 #include <array>
 
@@ -76,6 +77,11 @@ struct SteerFigures {
     std::optional<double> ride_probability, guidance_margin, ride_force,
         bounce_force;                           ///< N; none without a rail
     std::optional<double> best_toe, best_drift; ///< rad, m
+    /// What the car's tuning log asks for next.
+    TuningMove next = TuningMove::roll;
+    std::optional<double> next_turn; ///< rad, clockwise seen from the axle's head; where the move is a turn
+    double axle_turn = 0;            ///< rad, where its bend is believed to point, clockwise from straight up
+    bool next_turn_towards_rail = true; ///< whether it steers more towards the rail that is ridden
 };
 
 /// An amount of putty: its mass, kg, and the length of a pellet of it, m.
