@@ -51,6 +51,7 @@ AxleTable read_axle_table(std::string_view text) {
         if (axle.name.empty()) axle.name = std::to_string(table.axles.size() + 1);
         table.axles.push_back(std::move(axle));
     }
+    sort_by_line(table.faults);
     return table;
 }
 

@@ -123,4 +123,9 @@ std::optional<double> read_pasted_value(const PastedTable& table, const PastedRo
     return {};
 }
 
+void sort_by_line(std::vector<TableFault>& faults) {
+    std::stable_sort(faults.begin(), faults.end(),
+                     [](const TableFault& a, const TableFault& b) { return a.line < b.line; });
+}
+
 } // namespace rampwright

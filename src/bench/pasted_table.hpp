@@ -33,4 +33,7 @@ PastedTable read_pasted_table(std::string_view text);
 std::optional<double> read_pasted_value(const PastedTable& table, const PastedRow& row, std::size_t column,
                                         Quantity quantity, bool may_be_zero, std::vector<TableFault>& faults);
 
+/// Faults of whole lines and of cells in the order in which a person reads the table.
+void sort_by_line(std::vector<TableFault>& faults);
+
 } // namespace rampwright

@@ -89,6 +89,7 @@ WheelTable read_wheel_table(std::string_view text) {
         if (wheel.name.empty()) wheel.name = std::to_string(table.wheels.size() + 1);
         table.wheels.push_back(std::move(wheel));
     }
+    sort_by_line(table.faults);
     return table;
 }
 

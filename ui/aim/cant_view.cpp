@@ -46,8 +46,8 @@ CantView::CantView(Session& session, QWidget* parent)
     table_->setObjectName(QStringLiteral("cant.table"));
     table_->setAccessibleName(tr("Cant of the touching wheels"));
     table_->setWhatsThis(
-        tr("For each wheel that touches: how far it leans, which side of its hub rubs, and what "
-           "room is left to the wood and the rail."));
+        tr("One line for each wheel that touches: where its lean drives it, what clears what, and "
+           "how to drill or bend the axle for that lean."));
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->verticalHeader()->hide();
     table_->setColumnCount(7);

@@ -35,6 +35,7 @@ ValueSlip::ValueSlip(Session& session, std::span<const FieldGroup> groups, QWidg
             const QString why = translated(spec.why), label = translated(spec.label);
             editor->setToolTip(why);
             editor->setWhatsThis(why);
+            editor->field()->setWhatsThis(why); // a screen reader asks the field itself
             editor->field()->setAccessibleName(tr("%1, %2").arg(translated(group.title), label));
             form->addRow(label, editor);
             fields_.push_back({&spec, tr("%1: %2").arg(translated(group.title), label), editor});

@@ -74,13 +74,15 @@ SpinDownView::SpinDownView(Session& session, QWidget* parent)
                     "paste or type time and speed, one pair a line. Keep eyes and sleeves clear of whatever "
                     "spins it up."));
     auto* form = new QFormLayout;
-    form->addRow(measured_->accessibleName(), measured_);
     form->addRow(tr("Speeds in"), speed_unit_);
     form->addRow(inertia_->focusProxy()->accessibleName(), inertia_);
     form->addRow(mass_->focusProxy()->accessibleName(), mass_);
     form->addRow(bore_->focusProxy()->accessibleName(), bore_);
     form->addRow(air_);
     auto* left = new QVBoxLayout;
+    auto* whose = new QFormLayout;
+    whose->addRow(measured_->accessibleName(), measured_);
+    left->addLayout(whose);
     left->addWidget(readings_, 1);
     left->addLayout(form);
     auto* top = new QHBoxLayout;

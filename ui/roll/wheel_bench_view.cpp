@@ -38,6 +38,10 @@ WheelBenchView::WheelBenchView(Session& session, QWidget* parent)
     wheels_->setAccessibleName(tr("Measured wheels"));
     set_up_bench_table(*wheels_, {tr("Wheel"), tr("Mould mark"), tr("Weighs"), tr("Diameter"), tr("Run-out"),
                                   tr("Bore"), tr("Spins for"), tr("Notes")});
+    wheels_->setWhatsThis(
+        tr("Type into a cell, in any unit; a click on a heading sorts. The run-out is what a gauge "
+           "on the tread shows from least to most in a turn. What is odd is noted, never "
+           "dropped."));
     choice_->setObjectName(QStringLiteral("bench.choice"));
     trouble_->setObjectName(QStringLiteral("bench.trouble"));
     fit_->setObjectName(QStringLiteral("bench.fit"));
