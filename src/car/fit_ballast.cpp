@@ -1,4 +1,5 @@
 #include "car/fit.hpp"
+#include "car/room_in_cut.hpp"
 #include "car/running_surface.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -17,17 +18,8 @@ double in_mm3(double volume) {
     return volume * 1e9;
 }
 
-/// Index of the cut that a piece names, or nothing.
-std::optional<std::size_t> cut_of(const FitCase& fit, const BallastPlan& piece) {
-    const auto& cuts = fit.plan.body.cuts;
-    const auto found =
-        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& c) { return c.name == piece.in; });
-    if (piece.in.empty() || found == cuts.end()) return std::nullopt;
-    return static_cast<std::size_t>(found - cuts.begin());
-}
-
 void check_piece(const FitCase& fit, std::size_t index, const Piece& piece, Findings& findings) {
-    const auto held_by = cut_of(fit, fit.plan.ballast[index]);
+    const auto held_by = cut_of(fit.plan, fit.plan.ballast[index]);
     if (held_by) {
         const Cut& cavity = fit.cut.cuts[*held_by];
         const Protrusion out = sticking_out(piece, cavity);
@@ -50,7 +42,7 @@ void check_piece(const FitCase& fit, std::size_t index, const Piece& piece, Find
 
 /// Putty rises by what stands in it, so a cut is full where all that is in it takes more than its room.
 void check_putty(const FitCase& fit, std::size_t index, Findings& findings) {
-    const auto held_by = cut_of(fit, fit.plan.ballast[index]);
+    const auto held_by = cut_of(fit.plan, fit.plan.ballast[index]);
     if (!held_by) return;
     const PuttyFill fill =
         fill_with_putty(fit.plan.ballast[index], fit.plan.body.cuts[*held_by], fit.outlines);
@@ -59,19 +51,11 @@ void check_putty(const FitCase& fit, std::size_t index, Findings& findings) {
             make_finding("ballast-lost", Severity::warning, key_of(fit, index), fill.properties.centre, {}));
         return;
     }
-    double taken = fill.volume;
-    for (std::size_t other = 0; other < fit.plan.ballast.size(); ++other) {
-        const BallastPlan& plan = fit.plan.ballast[other];
-        if (other == index || cut_of(fit, plan) != held_by) continue;
-        if (const auto piece = piece_of(plan))
-            taken += volume_in_cuts(*piece, std::span(&fit.cut.cuts[*held_by], 1));
-        else
-            taken += plan.mass / putty_density(plan.material);
-    }
-    if (taken - fill.capacity > least_volume + 1e-6 * fill.capacity)
-        findings.push_back(make_finding(
-            "putty-overflows", Severity::warning, key_of(fit, index), fill.properties.centre,
-            {{"excess_mm3", in_mm3(taken - fill.capacity)}, {"capacity_mm3", in_mm3(fill.capacity)}}));
+    const double excess = -room_in_cut(fit.plan, *held_by, fit.cut.cuts[*held_by], fit.outlines);
+    if (excess > least_volume + 1e-6 * fill.capacity)
+        findings.push_back(
+            make_finding("putty-overflows", Severity::warning, key_of(fit, index), fill.properties.centre,
+                         {{"excess_mm3", in_mm3(excess)}, {"capacity_mm3", in_mm3(fill.capacity)}}));
 }
 
 /// How much room is between two solids, as far as `enough`: how much thicker the first could be.

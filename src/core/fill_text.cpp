@@ -1,14 +1,15 @@
 #include "core/fill_text.hpp"
 
-#include <array>
-#include <charconv>
-#include <cmath>
+#include <rampwright/units/decimal.hpp>
+#include <rampwright/units/format.hpp>
+#include <rampwright/units/key_unit.hpp>
+#include <rampwright/units/reading.hpp>
 
 namespace rampwright {
 
 namespace {
 
-/// Decimals by the unit that ends a name: what a builder can measure and a little more.
+/// Decimals in the unit that ends a name.
 int decimals_for(std::string_view name) {
     const auto ends = [name](std::string_view suffix) { return name.ends_with(suffix); };
     if (ends("_mm3") || ends("_mm2") || ends("_m3") || ends("_pct") || name == "runs") return 0;
@@ -17,26 +18,37 @@ int decimals_for(std::string_view name) {
     return 2;
 }
 
-std::string to_text(double value, int decimals) {
-    const double scale = std::pow(10.0, decimals);
-    const double rounded = std::round(value * scale) / scale + 0.0; // + 0.0: no "-0"
-    std::array<char, 64> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), rounded,
-                                   std::chars_format::fixed, decimals);
-    return end.ec == std::errc{} ? std::string(buffer.data(), end.ptr) : "?";
+/// Whether people who read inches and ounces read this in other units than the file's.
+bool differs(Quantity quantity) {
+    return quantity == Quantity::length || quantity == Quantity::area || quantity == Quantity::volume ||
+           quantity == Quantity::mass || quantity == Quantity::density;
+}
+
+std::string to_text(std::string_view key, double value, UnitSystem system) {
+    const Unit* unit = find_key_unit(key);
+    if (!unit) return to_fixed(value, decimals_for(key));
+    const double si = to_si(value, *unit);
+    const Quantity quantity = unit->quantity;
+    if (quantity == Quantity::length || (system == UnitSystem::inch_ounce && quantity == Quantity::mass))
+        return format_reading(si, quantity, system);
+    if (system == UnitSystem::metric || !differs(quantity))
+        return format(si, quantity, system, {.unit = unit, .decimals = decimals_for(key)});
+    // 0.0001 in³ is 1.6 mm³.
+    constexpr int fine = 4;
+    return quantity == Quantity::volume ? format(si, quantity, system, {.decimals = fine})
+                                        : format(si, quantity, system);
 }
 
 using Value = std::pair<std::string, double>;
 
 /// The value that a placeholder asks for, as text.
-std::string find_value(std::string_view name, const std::vector<Value>& values) {
-    const bool with_unit = name.ends_with('*');
-    if (with_unit) name.remove_suffix(1);
-    for (const auto& [key, value] : values) {
-        if (key == name) return to_text(value, decimals_for(key));
-        if (with_unit && key.starts_with(name) && key[name.size()] == '_')
-            return to_text(value, decimals_for(key)) + " " + key.substr(name.size() + 1);
-    }
+std::string find_value(std::string_view name, const std::vector<Value>& values, UnitSystem system) {
+    const bool any_unit = name.ends_with('*');
+    if (any_unit) name.remove_suffix(1);
+    for (const auto& [key, value] : values)
+        if (key == name ||
+            (any_unit && key.starts_with(name) && key.size() > name.size() && key[name.size()] == '_'))
+            return to_text(key, value, system);
     return "?";
 }
 
@@ -56,8 +68,8 @@ std::string fill_places(std::string_view text,
     return filled;
 }
 
-std::string fill_text(std::string_view text, const std::vector<Value>& values) {
-    return fill_places(text, [&](std::string_view name) { return find_value(name, values); });
+std::string fill_text(std::string_view text, const std::vector<Value>& values, UnitSystem system) {
+    return fill_places(text, [&](std::string_view name) { return find_value(name, values, system); });
 }
 
 } // namespace rampwright

@@ -98,9 +98,10 @@ std::optional<Built> compare_built(const Project& project, const CarModel& car) 
         built.closure = w.front->value + w.rear->value - w.whole->value;
         built.closure_sigma = std::hypot(std::hypot(w.front->sigma, w.rear->sigma), w.whole->sigma);
     }
-    built.trims = plan_trims(project, car, stands,
-                             {w.whole ? w.whole->value : stands.mass, balance ? balance->value : 0},
-                             w.whole.has_value(), balance.has_value());
+    TrimPlan trimmed = plan_trims(project, car, stands,
+                                  {w.whole ? w.whole->value : stands.mass, balance ? balance->value : 0},
+                                  w.whole.has_value(), balance.has_value());
+    built.trims = std::move(trimmed.trims);
 
     for (const BuiltLine& line : built.lines)
         built.words.push_back(difference_words(line, project.units) + ".");
@@ -112,6 +113,7 @@ std::optional<Built> compare_built(const Project& project, const CarModel& car) 
                               "wheel leaned on something. Weigh again.");
     for (const Trim& trim : built.trims)
         built.words.push_back(trim.text);
+    if (!trimmed.remains.empty()) built.words.push_back(trimmed.remains);
     return built;
 }
 

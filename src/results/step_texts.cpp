@@ -16,15 +16,15 @@ struct Text {
 constexpr std::array texts{
     Text{"polish-axles", "Polish the axles and dust them well: friction {from} to {to}."},
     Text{"cone-hubs", "Cone the wheels' hubs, so that they rub close to the axle only."},
-    Text{"jig-holes", "Drill the axle holes in a jig: true to {to_deg}° instead of {from_deg}°."},
-    Text{"lighter-wheels", "Lighter wheels: {each_g} g off each, put back as weight at the balance point."},
-    Text{"raise-front-wheel", "Raise one front wheel by {raised_mm} mm, so that it need not be turned."},
-    Text{"cant-rear", "Cant the rear axles to {to_deg}°, outer ends up (now {from_deg}°)."},
-    Text{"level-rear", "Set the rear axles level (now canted by {from_deg}°)."},
-    Text{"set-steer", "Steer the front wheel to {to_deg}° (now {from_deg}°)."},
-    Text{"fill-to-limit", "Add {add_g} g of weight at the balance point, as much as the scale lets pass."},
-    Text{"weight-rearward", "Move the balance point {back_mm} mm back: front load {from_g} g to {to_g} g."},
-    Text{"slimmer-body", "Make the body slimmer: {less_pct} % less front for the air to meet."},
+    Text{"jig-holes", "Drill the axle holes in a jig: true to {to_deg} instead of {from_deg}."},
+    Text{"lighter-wheels", "Lighter wheels: {each_g} off each, put back as weight at the balance point."},
+    Text{"raise-front-wheel", "Raise one front wheel by {raised_mm}, so that it need not be turned."},
+    Text{"cant-rear", "Cant the rear axles to {to_deg}, outer ends up (now {from_deg})."},
+    Text{"level-rear", "Set the rear axles level (now canted by {from_deg})."},
+    Text{"set-steer", "Steer the front wheel to {to_deg} (now {from_deg})."},
+    Text{"fill-to-limit", "Add {add_g} of weight at the balance point, as much as the scale lets pass."},
+    Text{"weight-rearward", "Move the balance point {back_mm} back: front load {from_g} to {to_g}."},
+    Text{"slimmer-body", "Make the body slimmer: {less_pct} less front for the air to meet."},
 };
 
 } // namespace

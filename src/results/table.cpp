@@ -1,5 +1,6 @@
 #include "results/columns.hpp"
 
+#include <rampwright/results/in_units.hpp>
 #include <rampwright/results/table.hpp>
 #include <rampwright/study/names.hpp>
 #include <rampwright/units/format.hpp>
@@ -103,7 +104,7 @@ std::string to_table(const Figures& figures, UnitSystem units) {
         const Sensitivity& s = figures.sensitivities[n];
         text += "  " + padded(n == 0 ? "what changes the time" : "", wide) + "  " +
                 format(s.ms * 1e-3, Quantity::time, units, {.unit = find_unit("ms"), .decimals = 2}) +
-                " for " + change_phrase(s.key, s.per) + "\n";
+                " for " + change_phrase(s.key, s.per, units) + "\n";
     }
     if (figures.steps)
         for (std::size_t n = 0; n < figures.steps->size(); ++n) {
@@ -111,10 +112,10 @@ std::string to_table(const Figures& figures, UnitSystem units) {
             text +=
                 "  " + padded(n == 0 ? "what a step brings, effort" : "", wide) + "  " +
                 format_with_sigma(step.gain, step.sigma, Quantity::time, units, {.unit = find_unit("ms")}) +
-                ", " + std::string(to_string(step.effort)) + ": " + step.text + "\n";
+                ", " + std::string(to_string(step.effort)) + ": " + text_of(step, units) + "\n";
         }
     for (const Finding& finding : figures.findings)
-        text += "  " + std::string(to_string(finding.severity)) + ": " + finding.text + "\n";
+        text += "  " + std::string(to_string(finding.severity)) + ": " + text_of(finding, units) + "\n";
     return text;
 }
 

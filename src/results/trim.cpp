@@ -1,6 +1,7 @@
 #include "results/trim.hpp"
 
 #include "car/running_surface.hpp"
+#include "results/trim_places.hpp"
 
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/core/constants.hpp>
@@ -17,31 +18,39 @@ namespace {
 constexpr double near_enough = 1 * millimetre;
 /// What comes off or goes on this near to the balance point is "at the balance point".
 constexpr double about = 5 * millimetre;
+/// Less than this is neither taken nor added on its own.
+constexpr double least_trim = 0.01 * gram;
 
-/// A piece that can be worked on, and how far ahead of the rear axle it sits.
-struct Place {
-    const BallastPlan* piece = nullptr;
+/// A weight that is no putty.
+struct Rigid {
+    std::size_t piece = 0;
     double mass = 0, ahead = 0;
 };
 
 /// Trims one car, step after step.
 class Trimmer {
 public:
-    Trimmer(const Project& project, const CarModel& car, const PlannedStanding& planned, const Vec2& found)
-        : project_(project), units_(project.units), planned_(planned), mass_(found.x()), balance_(found.y()) {
+    Trimmer(const Project& project, const CarModel& car, const PlannedStanding& planned, const Vec2& found,
+            bool balance_known)
+        : project_(project),
+          car_(car),
+          plan_(project.cars.at(car.car)),
+          units_(project.units),
+          planned_(planned),
+          mass_(found.x()),
+          balance_(found.y()),
+          balance_known_(balance_known) {
         const RunningSurface surface = find_running_surface(car);
         tail_ = surface.level(car.low).x();
         nose_ = surface.level(car.nose).x();
-        const CarPlan& plan = project.cars.at(car.car);
-        for (std::size_t i = 0; i < plan.ballast.size(); ++i)
+        for (std::size_t i = 0; i < plan_.ballast.size(); ++i)
             for (const Part& part : car.parts)
-                if (part.kind == PartKind::ballast && part.key == car.key + "/ballast/" + std::to_string(i) &&
-                    !plan.ballast[i].fixed)
-                    pieces_.push_back(
-                        {&plan.ballast[i], part.properties.mass, surface.level(part.properties.centre).x()});
+                if (part.key == car.key + "/ballast/" + std::to_string(i) &&
+                    plan_.ballast[i].shape != PieceShape::putty)
+                    rigid_.push_back({i, part.properties.mass, surface.level(part.properties.centre).x()});
     }
 
-    void bring_to_mass(bool balance_known) {
+    void bring_to_mass() {
         const double division = project_.scale.division;
         double most = mass_, least = planned_.mass;
         if (project_.rules.max_mass) {
@@ -54,84 +63,169 @@ public:
         const bool illegal =
             project_.rules.max_mass && !weigh(project_.scale, mass_, *project_.rules.max_mass).legal;
         if (change == 0 || (std::abs(change) < division / 2 && !illegal)) return;
-        change_mass(change, balance_known);
+        if (change < 0)
+            take_off(-change);
+        else
+            add(change);
     }
 
     void bring_to_balance() {
-        const double off = balance_ - planned_.balance;
-        if (std::abs(off) <= near_enough) return;
-        const auto heaviest = std::max_element(pieces_.begin(), pieces_.end(),
-                                               [](auto& a, auto& b) { return movable(a) < movable(b); });
-        if (heaviest == pieces_.end() || movable(*heaviest) <= 0) return;
-        Trim trim;
-        trim.kind = Trim::Kind::move;
-        trim.mass = heaviest->mass;
-        trim.at = heaviest->ahead;
-        trim.placed = true;
-        trim.by = -off * mass_ / heaviest->mass;
-        trim.piece = heaviest->piece->name;
-        trim.text = "Move " + trim.piece + " (" + text(trim.mass, Quantity::mass) + ") " +
-                    text(std::abs(trim.by), Quantity::length) + (trim.by > 0 ? " forward" : " back") +
-                    ", if its cut lets it.";
-        balance_ = planned_.balance;
-        finish(std::move(trim));
+        while (std::abs(off()) > near_enough) {
+            const Slide best = find_best_slide();
+            if (best.weight == rigid_.size()) break;
+            move(best);
+        }
+        if (std::abs(off()) <= near_enough) return;
+        const std::string far = text(std::abs(off()), Quantity::length);
+        plan_out_.remains =
+            off() > 0 ? "The balance point stays " + far +
+                            " further forward than planned: no weight can be moved back any further. A "
+                            "longer pocket would mend it (an adult cuts it), or taking weight off in front "
+                            "and putting the same on behind."
+                      : "The balance point stays " + far +
+                            " further back than planned: no weight can be moved forward any further. A "
+                            "longer pocket would mend it (an adult cuts it), or taking weight off behind and "
+                            "putting the same on in front.";
     }
 
-    std::vector<Trim> take() { return std::move(trims_); }
+    TrimPlan take() { return std::move(plan_out_); }
 
 private:
-    /// Putty is taken or added, never moved.
-    static double movable(const Place& place) {
-        return place.piece->shape == PieceShape::putty ? 0 : place.mass;
-    }
-
+    double off() const { return balance_ - planned_.balance; }
     std::string text(double si, Quantity quantity) const { return format(si, quantity, units_); }
 
-    /// The putty nearest to where the weight should change; nullptr where there is none.
-    Place* nearest_putty(double ahead, double needed) {
-        Place* best = nullptr;
-        for (Place& place : pieces_)
-            if (place.piece->shape == PieceShape::putty && place.mass >= needed &&
-                (!best || std::abs(place.ahead - ahead) < std::abs(best->ahead - ahead)))
-                best = &place;
-        return best;
+    /// Where so much more (or, negative, less) brings the balance point to the plan's: moments about the rear
+    /// axle. The plan's balance point where the car's is not known.
+    double ideal_place(double change) const {
+        if (!balance_known_) return planned_.balance;
+        const double after = mass_ + change;
+        return std::clamp((after * planned_.balance - mass_ * balance_) / change, tail_, nose_);
     }
 
-    std::string where(double ahead) const {
+    /// "from the rear, about 16.0 mm behind the rear axle", with `at` "at the rear, ...".
+    std::string where(double ahead, bool at) const {
         if (std::abs(ahead - balance_) < about) return "at the balance point";
         const std::string end = ahead < balance_ ? "the rear" : "the front";
         const std::string distance = text(std::abs(ahead), Quantity::length) +
                                      (ahead < 0 ? " behind the rear axle" : " ahead of the rear axle");
-        return "from " + end + ", about " + distance;
+        return (at ? "at " : "from ") + end + ", about " + distance;
     }
 
-    void change_mass(double change, bool balance_known) {
+    /// The place among these that is nearest to where the change should be; enough of it before less.
+    template <class Place>
+    static auto nearest(std::vector<Place>& places, double ahead, double wanted) {
+        return std::min_element(places.begin(), places.end(), [&](const Place& a, const Place& b) {
+            const bool much = a.mass >= wanted, more = b.mass >= wanted;
+            if (much != more) return much;
+            return std::abs(a.ahead - ahead) < std::abs(b.ahead - ahead);
+        });
+    }
+
+    void take_off(double mass) {
+        std::vector<LoosePutty> places = find_loose_putty(plan_, car_);
+        const bool any = !places.empty();
+        while (mass > least_trim && !places.empty()) {
+            const auto place = nearest(places, ideal_place(-mass), mass);
+            const double amount = std::min(mass, place->mass);
+            const std::string& name = plan_.ballast[place->piece].name;
+            std::string said = "Take " + text(amount, Quantity::mass) + " of putty off";
+            if (balance_known_) said += ", " + where(place->ahead, false);
+            if (amount < mass) said += ": that is all there is of " + name;
+            change_mass(-amount, place->ahead, name, said + ".");
+            mass -= amount;
+            places.erase(place);
+        }
+        if (mass <= least_trim) return;
+        const double ahead = ideal_place(-mass);
+        std::string said = "Take " + text(mass, Quantity::mass) + (any ? " of wood off" : " off");
+        if (balance_known_) said += ", " + where(ahead, false);
+        if (any) said += ": no more putty comes off";
+        change_mass(-mass, ahead, {}, said + ".");
+    }
+
+    void add(double mass) {
+        std::vector<OpenCut> places = find_open_cuts(plan_, car_);
+        while (mass > least_trim && !places.empty()) {
+            const auto place = nearest(places, ideal_place(mass), mass);
+            const double amount = std::min(mass, place->mass);
+            std::string said =
+                "Add " + text(amount, Quantity::mass) + " of putty in " + plan_.body.cuts[place->cut].name;
+            if (balance_known_) said += ", " + where(place->ahead, true);
+            said += amount < mass ? ": no more fits there"
+                                  : ": there is room for " + text(place->mass, Quantity::mass);
+            change_mass(amount, place->ahead,
+                        place->putty ? plan_.ballast[*place->putty].name : std::string(), said + ".");
+            mass -= amount;
+            places.erase(place);
+        }
+        if (mass <= least_trim) return;
+        const double ahead = ideal_place(mass);
+        std::string said = "Add " + text(mass, Quantity::mass) + " that no cut has room for";
+        if (balance_known_) said += ", " + where(ahead, true);
+        change_mass(mass, ahead, {},
+                    said +
+                        ": an adult drills a hollow for it, or it sits outside where the rules allow that.");
+    }
+
+    void change_mass(double change, double ahead, std::string piece, std::string said) {
         Trim trim;
         trim.kind = change < 0 ? Trim::Kind::take_off : Trim::Kind::add;
         trim.mass = std::abs(change);
-        const bool off = change < 0;
+        trim.placed = balance_known_;
+        trim.at = balance_known_ ? ahead : 0;
+        trim.piece = std::move(piece);
+        trim.text = std::move(said);
+        if (!balance_known_) trim.text += " Weigh the front too, to know where.";
         const double after = mass_ + change;
-        // Where the change brings the balance point to the plan's: moments about the rear axle.
-        double ahead = balance_known ? (after * planned_.balance - mass_ * balance_) / change : 0;
-        if (balance_known) ahead = std::clamp(ahead, tail_, nose_);
-        const Place* putty = nearest_putty(balance_known ? ahead : planned_.balance, off ? trim.mass : 0);
-        if (putty) {
-            trim.piece = putty->piece->name;
-            if (off) ahead = putty->ahead; // it can only come off where it is
-        }
-        trim.placed = balance_known;
-        trim.at = balance_known ? ahead : 0;
-        trim.text = (off ? "Take " : "Add ") + text(trim.mass, Quantity::mass) +
-                    (putty || !off ? " of putty" : "") + (off ? " off" : "");
-        if (balance_known) {
-            std::string place = where(ahead);
-            if (!off && place.starts_with("from ")) place.replace(0, 5, "at ");
-            trim.text += off ? ", " + place : " " + place;
-        }
-        trim.text += ".";
-        if (!balance_known) trim.text += " Weigh the front too, to know where.";
-        if (balance_known) balance_ = (mass_ * balance_ + change * ahead) / after;
+        if (balance_known_) balance_ = (mass_ * balance_ + change * ahead) / after;
         mass_ = after;
+        finish(std::move(trim));
+    }
+
+    /// A weight, by its place among `rigid_` (none: past the end), and how far it goes.
+    struct Slide {
+        std::size_t weight = 0;
+        double by = 0;
+        bool enough = false;
+    };
+
+    /// The heaviest weight that can go all the way; else the one that brings most. Each is asked once.
+    Slide find_best_slide() {
+        Slide best{rigid_.size(), 0, false};
+        double best_moment = 0;
+        for (std::size_t i = 0; i < rigid_.size(); ++i) {
+            if (std::find(moved_.begin(), moved_.end(), i) != moved_.end()) continue;
+            const double wanted = -off() * mass_ / rigid_[i].mass;
+            const double by = find_slide(plan_, car_, rigid_[i].piece, wanted);
+            const bool enough = std::abs(wanted - by) < 1e-6;
+            const double moment = std::abs(by) * rigid_[i].mass;
+            const bool better = enough != best.enough ? enough
+                                : enough              ? rigid_[i].mass > rigid_[best.weight].mass
+                                                      : moment > best_moment;
+            // What shifts the balance point by less than a tenth of "near enough" is not worth the work.
+            if (!better || (!enough && moment / mass_ < near_enough / 10)) continue;
+            best = {i, by, enough};
+            best_moment = moment;
+        }
+        return best;
+    }
+
+    void move(const Slide& slide) {
+        const Rigid& weight = rigid_[slide.weight];
+        BallastPlan& piece = plan_.ballast[weight.piece];
+        Trim trim;
+        trim.kind = Trim::Kind::move;
+        trim.mass = weight.mass;
+        trim.at = weight.ahead;
+        trim.placed = true;
+        trim.by = slide.by;
+        trim.piece = piece.name;
+        trim.text = "Move " + trim.piece + " (" + text(trim.mass, Quantity::mass) + ") " +
+                    text(std::abs(trim.by), Quantity::length) + (trim.by > 0 ? " forward" : " back") +
+                    (slide.enough ? "." : ": it can go no further.");
+        piece.at.x() += slide.by;
+        moved_.push_back(slide.weight);
+        balance_ = slide.enough ? planned_.balance : balance_ + slide.by * weight.mass / mass_;
         finish(std::move(trim));
     }
 
@@ -139,23 +233,28 @@ private:
         trim.mass_after = mass_;
         trim.balance_after = balance_;
         trim.front_load_after = mass_ * balance_ / planned_.wheelbase;
-        trims_.push_back(std::move(trim));
+        plan_out_.trims.push_back(std::move(trim));
     }
 
     const Project& project_;
+    const CarModel& car_;
+    CarPlan plan_; ///< as trimmed so far
     UnitSystem units_;
     PlannedStanding planned_;
-    double mass_, balance_, tail_ = 0, nose_ = 0;
-    std::vector<Place> pieces_;
-    std::vector<Trim> trims_;
+    double mass_, balance_;
+    bool balance_known_;
+    double tail_ = 0, nose_ = 0;
+    std::vector<Rigid> rigid_;
+    std::vector<std::size_t> moved_;
+    TrimPlan plan_out_;
 };
 
 } // namespace
 
-std::vector<Trim> plan_trims(const Project& project, const CarModel& car, const PlannedStanding& planned,
-                             const Vec2& found, bool mass_known, bool balance_known) {
-    Trimmer trimmer(project, car, planned, found);
-    if (mass_known) trimmer.bring_to_mass(balance_known);
+TrimPlan plan_trims(const Project& project, const CarModel& car, const PlannedStanding& planned,
+                    const Vec2& found, bool mass_known, bool balance_known) {
+    Trimmer trimmer(project, car, planned, found, balance_known);
+    if (mass_known) trimmer.bring_to_mass();
     if (balance_known) trimmer.bring_to_balance();
     return trimmer.take();
 }

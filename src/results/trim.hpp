@@ -9,9 +9,14 @@ struct PlannedStanding {
     double mass = 0, balance = 0, wheelbase = 0;
 };
 
+struct TrimPlan {
+    std::vector<Trim> trims; ///< in order
+    std::string remains;     ///< English: what no trim mends, and what would; empty where nothing is left
+};
+
 /// What to do so that the finished car becomes the planned one (compare_built says by which rules).
 /// @param found its mass and balance point as found.
-std::vector<Trim> plan_trims(const Project& project, const CarModel& car, const PlannedStanding& planned,
-                             const Vec2& found, bool mass_known, bool balance_known);
+TrimPlan plan_trims(const Project& project, const CarModel& car, const PlannedStanding& planned,
+                    const Vec2& found, bool mass_known, bool balance_known);
 
 } // namespace rampwright

@@ -28,6 +28,24 @@ std::string_view to_string(Bound bound) {
 
 constexpr std::array verdicts{Verdict::breach, Verdict::margin, Verdict::look_yourself, Verdict::pass};
 
+/// A limit with the digits a gauge shows, rounded to its strict side: what keeps the number shown keeps the
+/// limit. Fractions of an inch stay what they are.
+std::string limit_number(double limit, Quantity quantity, UnitSystem units, bool least) {
+    if (quantity == Quantity::plain) return format_entry(limit, quantity, units);
+    FormatOptions options{.trim = true, .fractions = true};
+    // Rules are made of fractions of an inch: 44.45 mm is one.
+    const bool fine = quantity == Quantity::length && units == UnitSystem::metric;
+    options.decimals = default_decimals(quantity, units) + (fine ? 1 : 0);
+    const Unit& unit = default_unit(quantity, units);
+    // Less than a twentieth of the last digit is no other limit.
+    constexpr double hair = 0.05;
+    const double digits = std::pow(10.0, *options.decimals);
+    const double number = from_si(limit, unit), last = number * digits;
+    if (std::abs(last - std::round(last)) <= hair) return format(limit, quantity, units, options);
+    return format(to_si((least ? std::ceil(last) : std::floor(last)) / digits, unit), quantity, units,
+                  options);
+}
+
 Json row_json(const InspectionRow& row) {
     const bool mass = row.quantity == Quantity::mass, length = row.quantity == Quantity::length;
     const double unit = mass ? gram : length ? millimetre : 1;
@@ -85,8 +103,8 @@ std::string_view in_words(Verdict verdict) {
 
 std::string limit_text(const InspectionRow& row, UnitSystem units) {
     if (!row.limit) return row.limit_words.empty() ? "–" : row.limit_words;
-    return (row.bound == Bound::at_least ? "at least " : "at most ") +
-           format_entry(*row.limit, row.quantity, units);
+    const bool least = row.bound == Bound::at_least;
+    return (least ? "at least " : "at most ") + limit_number(*row.limit, row.quantity, units, least);
 }
 
 std::string value_text(const InspectionRow& row, UnitSystem units) {

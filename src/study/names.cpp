@@ -1,6 +1,7 @@
 #include "core/fill_text.hpp"
 
 #include <rampwright/study/names.hpp>
+#include <rampwright/units/reading.hpp>
 
 #include <algorithm>
 #include <array>
@@ -116,9 +117,24 @@ std::string input_name(std::string_view key) {
     return name_of(key, nullptr);
 }
 
-std::string change_phrase(std::string_view key, std::string_view per) {
+std::string change_size(std::string_view per, UnitSystem units) {
+    double number = 0;
+    const auto [end, error] = std::from_chars(per.data(), per.data() + per.size(), number);
+    if (units == UnitSystem::metric || error != std::errc()) return std::string(per);
+    const auto digits = static_cast<std::size_t>(end - per.data());
+    std::string_view rest = per.substr(digits);
+    if (!rest.starts_with(' ')) return std::string(per); // a plain number or an angle
+    rest.remove_prefix(1);
+    const SpelledUnit spelled = match_any_unit(rest);
+    if (!spelled.unit) return std::string(per);
+    return format_reading(to_si(number, *spelled.unit), spelled.unit->quantity, units) + " (" +
+           std::string(per.substr(0, digits + 1 + spelled.length)) + ")" +
+           std::string(rest.substr(spelled.length));
+}
+
+std::string change_phrase(std::string_view key, std::string_view per, UnitSystem units) {
     const bool directed = per.ends_with("forward");
-    return input_name(key) + ", " + std::string(per) + (directed ? "" : " more");
+    return input_name(key) + ", " + change_size(per, units) + (directed ? "" : " more");
 }
 
 } // namespace rampwright

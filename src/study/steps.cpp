@@ -223,7 +223,8 @@ std::vector<BuilderStep> find_steps(const Project& project, std::size_t car) {
     for (std::size_t n = 0; n < bench.list.size(); ++n) {
         if (!gains[n]) continue;
         Candidate& candidate = bench.list[n];
-        const std::string text = fill_text(find_step_text(candidate.key), candidate.values);
+        const std::string text =
+            fill_text(find_step_text(candidate.key), candidate.values, UnitSystem::metric);
         steps.push_back({candidate.key, candidate.effort, *gains[n], std::sqrt(variance[n]),
                          std::move(candidate.values), text});
     }

@@ -131,7 +131,7 @@ constexpr auto defaults = std::to_array<Default>({
     {Quantity::length, "mm", 1, "in", 3},
     {Quantity::area, "mm²", 0, "in²", 3},
     {Quantity::volume, "cm³", 2, "in³", 3},
-    {Quantity::mass, "g", 1, "oz", 2},
+    {Quantity::mass, "g", 1, "oz", 3},
     {Quantity::inertia, "g mm²", 0, "oz in²", 3},
     {Quantity::density, "kg/m³", 0, "lb/ft³", 1},
     {Quantity::angle, "°", 2, "°", 2},

@@ -74,10 +74,10 @@ void check_numbers(const Project& project, std::size_t n, Paper paper) {
     for (const Part& part : model.parts) {
         CAPTURE(part.name);
         sum += part.properties.mass;
-        CHECK(on_one_line(text, {part.name, utf8(Words::grams(part.properties.mass, false)),
-                                 utf8(Words::ounces(part.properties.mass, false))}));
+        CHECK(on_one_line(text, {part.name, utf8(words.bare_mass(part.properties.mass)),
+                                 utf8(words.second_mass(part.properties.mass))}));
     }
-    CHECK(on_one_line(text, {"All parts", utf8(Words::grams(sum, false)), utf8(Words::ounces(sum, false))}));
+    CHECK(on_one_line(text, {"All parts", utf8(words.bare_mass(sum)), utf8(words.second_mass(sum))}));
     CHECK(sum == Approx(total(model).mass).epsilon(1e-12));
     // Wheels: cant, and the drift board's target by plane geometry.
     for (const Wheel& wheel : model.wheels)
@@ -94,9 +94,9 @@ void check_numbers(const Project& project, std::size_t n, Paper paper) {
     // Weights and cuts by name, where from and how heavy.
     for (const BallastPlan& piece : plan.ballast) {
         CAPTURE(piece.name);
-        CHECK(on_one_line(text,
-                          {piece.name, utf8(Words::grams(piece.mass, false)),
-                           utf8(Words::ounces(piece.mass, false)), utf8(words.bare_length(piece.at.x()))}));
+        CHECK(
+            on_one_line(text, {piece.name, utf8(words.bare_mass(piece.mass)),
+                               utf8(words.second_mass(piece.mass)), utf8(words.bare_length(piece.at.x()))}));
     }
     // The inspection list: every rule by name, with its limit.
     for (const InspectionRow& row : inspect(project, model, figures).rows) {

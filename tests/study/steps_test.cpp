@@ -171,7 +171,7 @@ TEST_CASE("no raw key is shown to people") {
         for (const Sensitivity& s : figures.sensitivities) {
             CAPTURE(s.key);
             CHECK(input_name(s.key) != s.key);
-            CHECK_FALSE(raw(change_phrase(s.key, s.per)));
+            CHECK_FALSE(raw(change_phrase(s.key, s.per, UnitSystem::metric)));
             const std::string table = to_table(figures, UnitSystem::metric);
             if (s.key.find('_') != std::string::npos) CHECK(table.find(s.key) == std::string::npos);
         }

@@ -49,7 +49,7 @@ TEST_CASE("values are written in the person's units") {
     CHECK(format(0.111, length, metric) == "111.0 mm");
     CHECK(format(0.111, length, inches) == "4.370 in");
     CHECK(format(5 * ounce, mass, metric) == "141.7 g");
-    CHECK(format(5 * ounce, mass, inches) == "5.00 oz");
+    CHECK(format(5 * ounce, mass, inches) == "5.000 oz");
     CHECK(format(-3 * degree, angle, metric) == "−3.00°");
     CHECK(format(-0.00001, length, metric) == "0.0 mm");
     CHECK(format(293.15, temperature, metric) == "20.0 °C");

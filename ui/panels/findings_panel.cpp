@@ -5,6 +5,8 @@
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/results/in_units.hpp>
+
 #include <QEvent>
 #include <QLabel>
 #include <QListWidget>
@@ -81,8 +83,8 @@ void FindingsPanel::refresh() {
         const auto& finding = figures->findings[static_cast<std::size_t>(i)];
         if (i == list_->count()) list_->addItem(new QListWidgetItem);
         auto* item = list_->item(i);
-        item->setText(
-            tr("%1: %2").arg(severity_word(finding.severity), QString::fromStdString(finding.text)));
+        item->setText(tr("%1: %2").arg(severity_word(finding.severity),
+                                       QString::fromStdString(text_of(finding, session_.project().units))));
         item->setIcon(mark_icon(static_cast<std::size_t>(i) + 1, finding.severity, devicePixelRatioF()));
     }
     if (!figures)

@@ -9,6 +9,7 @@
 #include "window/help_window.hpp"
 
 #include <rampwright/project/track_library.hpp>
+#include <rampwright/results/in_units.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <QButtonGroup>
@@ -287,7 +288,8 @@ void LanePage::refresh() {
     unknown_->clear();
     if (guess && figures)
         for (const Finding& finding : figures->findings)
-            if (finding.code == "lane-unknown") unknown_->setText(QString::fromStdString(finding.text));
+            if (finding.code == "lane-unknown")
+                unknown_->setText(QString::fromStdString(text_of(finding, units)));
     unknown_->setVisible(!unknown_->text().isEmpty());
     tell();
 }

@@ -3,6 +3,7 @@
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/results/in_units.hpp>
 #include <rampwright/study/names.hpp>
 #include <rampwright/study/steps.hpp>
 #include <rampwright/units/format.hpp>
@@ -209,7 +210,7 @@ void StepsPage::fill(const std::vector<BuilderStep>& steps) {
     const UnitSystem units = session_.project().units;
     int row = 0;
     for (const BuilderStep& step : steps) {
-        const QString what = QString::fromStdString(step.text);
+        const QString what = QString::fromStdString(text_of(step, units));
         const QString amount = QString::fromStdString(format_with_sigma(
             std::abs(step.gain), step.sigma, Quantity::time, units, {.unit = find_unit("ms")}));
         const QString gain = step.gain >= 0 ? tr("%1 faster").arg(amount) : tr("%1 slower").arg(amount);
@@ -253,7 +254,7 @@ void StepsPage::fill_worth() {
         const Sensitivity& s = figures->sensitivities[std::size_t(n)];
         const QString ms = QString::fromStdString(
             format_milliseconds(s.ms * 1e-3, session_.project().units, std::abs(s.ms) < 1 ? 2 : 1));
-        add(worth_, n, QString::fromStdString(change_phrase(s.key, s.per)),
+        add(worth_, n, QString::fromStdString(change_phrase(s.key, s.per, session_.project().units)),
             s.ms > 0 ? QStringLiteral("+") + ms : ms);
     }
     for (int n = 0; n < std::min<int>(rows_of_doubt, int(figures->shares.size())); ++n) {

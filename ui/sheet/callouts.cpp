@@ -6,7 +6,8 @@ namespace rampwright::ui::paper {
 namespace {
 
 constexpr double kink = 5;           ///< mm in which lines move from their place to their label's
-constexpr double gap = 1.6;          ///< mm between labels
+constexpr double gap = 1.6;          ///< mm between rows of labels
+constexpr double word_gap = 4;       ///< mm between labels side by side
 constexpr double ring_radius = 2.35; ///< mm
 
 } // namespace
@@ -37,7 +38,9 @@ double Callouts::settle() {
                            said.ringed ? std::max(2 * ring_radius, text) : text, 0, 0});
     }
     if (labels_.empty()) return 0;
-    rows_ = spread(labels_, low_, high_, edge_ == Edge::right ? 0.3 : gap);
+    const bool ringed =
+        std::any_of(texts_.begin(), texts_.end(), [](const Said& said) { return said.ringed; });
+    rows_ = spread(labels_, low_, high_, edge_ == Edge::right ? 0.3 : ringed ? gap : word_gap);
     return kink + rows_ * across();
 }
 

@@ -64,11 +64,11 @@ QString piece_words(const BallastPlan& piece, const Words& words) {
     return piece.material.empty() ? text : QStringLiteral("%1, %2").arg(from_utf8(piece.material), text);
 }
 
-QString held_words(const BallastPlan& piece) {
+QString held_words(const BallastPlan& piece, const Words& words) {
     if (const Holding* holding = find_holding(piece.held))
         return Words::tr("%1, %2").arg(from_utf8(holding->name),
-                                       Words::grams(piece.held_mass.value_or(holding->mass.value)));
-    if (piece.held_mass) return Words::tr("%1 of glue, screw or plug").arg(Words::grams(*piece.held_mass));
+                                       words.mass(piece.held_mass.value_or(holding->mass.value)));
+    if (piece.held_mass) return Words::tr("%1 of glue, screw or plug").arg(words.mass(*piece.held_mass));
     if (piece.shape == PieceShape::putty) return Words::tr("pressed in, tape over it where allowed");
     return Words::tr("glue or screw (not planned: weigh it)");
 }

@@ -16,7 +16,7 @@ std::vector<std::size_t> fitting_order(const CarPlan& plan, const CarShape& shap
 QString piece_words(const BallastPlan& piece, const Words& words);
 
 /// What holds it: as planned, or a way to do it where nothing is planned.
-QString held_words(const BallastPlan& piece);
+QString held_words(const BallastPlan& piece, const Words& words);
 
 /// The cautions that a piece and what holds it ask for.
 std::vector<std::string> piece_cautions(const BallastPlan& piece);

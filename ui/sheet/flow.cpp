@@ -24,6 +24,21 @@ void Flow::need(double mm) {
     if (mm > room() && y_ > body_.top()) start_page(QString(page().title));
 }
 
+void Flow::section(const std::function<void(double size)>& put) {
+    constexpr double little = 0.4; // of a page
+    const auto before = static_cast<std::ptrdiff_t>(sheet_.pages.size());
+    const auto again = [&](double size) {
+        sheet_.pages.erase(sheet_.pages.begin() + before, sheet_.pages.end());
+        put(size);
+        return sheet_.pages.size();
+    };
+    const std::size_t pages = again(1);
+    if (pages <= static_cast<std::size_t>(before) + 1 || y_ - body_.top() > little * body_.height()) return;
+    for (const double size : {0.9, 0.8, 0.7, 0.6, 0.5})
+        if (again(size) < pages) return;
+    again(1);
+}
+
 void Flow::heading(const QString& text) {
     const QStringList lines = wrapped(text, heading_style, body_.width());
     const double height = leading_of(heading_style) * double(lines.size());

@@ -4,6 +4,8 @@
 
 #include <QPolygonF>
 
+#include <functional>
+
 namespace rampwright::ui::paper {
 
 enum class Align { left, middle, right };
@@ -23,6 +25,11 @@ public:
     void start_page(const QString& title);
     /// Goes on to a page of the same title unless `mm` fit below what is there.
     void need(double mm);
+
+    /// Puts a section whose drawing may be smaller: where its last page would hold little, the drawing is
+    /// made smaller until that goes on the page before. `put` starts the section's page and takes the
+    /// drawing's size, 1 or less.
+    void section(const std::function<void(double size)>& put);
 
     Page& page() { return sheet_.pages.back(); }
     /// The room between the margins' words.

@@ -6,7 +6,9 @@
 #include "text/corner_text.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/results/in_units.hpp>
 #include <rampwright/results/table.hpp>
+#include <rampwright/rules/scale_words.hpp>
 #include <rampwright/steer/bent_axle.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/study/names.hpp>
@@ -50,34 +52,31 @@ void put_weights(Flow& flow, const Job& job) {
                   "measured wins over what was planned."));
     Table table;
     table.columns = {{Words::tr("Piece"), -1},
-                     {Words::tr("g"), 17, Align::right},
-                     {Words::tr("oz"), 18, Align::right},
-                     {Words::tr("Running total, g"), 24, Align::right},
-                     {Words::tr("Running total, oz"), 24, Align::right},
-                     {Words::tr("Weighed, g"), 26, Align::middle}};
+                     {words.mass_unit(), 18, Align::right},
+                     {words.second_mass_unit(), 18, Align::right},
+                     {Words::tr("Running total, %1").arg(words.mass_unit()), 24, Align::right},
+                     {Words::tr("Running total, %1").arg(words.second_mass_unit()), 24, Align::right},
+                     {Words::tr("Weighed, %1").arg(words.mass_unit()), 26, Align::middle}};
     double sum = 0;
     for (const Part* part : schedule(job)) {
         const double mass = part->properties.mass;
         sum += mass;
-        table.rows.push_back({from_utf8(part->name), Words::grams(mass, false), Words::ounces(mass, false),
-                              Words::grams(sum, false), Words::ounces(sum, false), Cell::Kind::blank});
+        table.rows.push_back({from_utf8(part->name), words.bare_mass(mass), words.second_mass(mass),
+                              words.bare_mass(sum), words.second_mass(sum), Cell::Kind::blank});
     }
-    table.rows.push_back({Cell(Words::tr("All parts"), true), Cell(Words::grams(sum, false), true),
-                          Cell(Words::ounces(sum, false), true), Cell(Words::grams(sum, false), true),
-                          Cell(Words::ounces(sum, false), true), Cell::Kind::blank});
+    table.rows.push_back({Cell(Words::tr("All parts"), true), Cell(words.bare_mass(sum), true),
+                          Cell(words.second_mass(sum), true), Cell(words.bare_mass(sum), true),
+                          Cell(words.second_mass(sum), true), Cell::Kind::blank});
     put_table(flow, table);
     const Figures& f = job.figures;
     if (std::abs(f.mass - sum) > 0.05 * gram)
         flow.paragraph(Words::tr("Weighed as built: %1. The figures on this sheet go by that.")
-                           .arg(Words::both_masses(f.mass)));
-    if (f.scale)
+                           .arg(words.both_masses(f.mass)));
+    if (f.scale) {
         flow.paragraph(
-            Words::tr("Greatest weight allowed: %1. Your scale will read %2; the car reads legal while it "
-                      "weighs less than %3, which leaves %4.")
-                .arg(Words::both_masses(*job.project.rules.max_mass),
-                     words.value(f.scale->reads, Quantity::mass),
-                     words.value(f.scale->largest_legal_true, Quantity::mass),
-                     words.value(f.scale->margin, Quantity::mass)));
+            Words::tr("Greatest weight allowed: %1.").arg(words.both_masses(*job.project.rules.max_mass)));
+        flow.paragraph(from_utf8(scale_words(job.project, f).front()));
+    }
     flow.paragraph(
         Words::tr("Each figure is rounded by itself, so a sum can differ from its parts by the last digit."),
         list_note);
@@ -98,7 +97,7 @@ void put_wheel_table(Flow& flow, const Job& job) {
     table.columns = {{Words::tr("Wheel"), -1.1},
                      {Words::tr("⌀, %1").arg(unit), 13, Align::right},
                      {Words::tr("Bore, %1").arg(unit), 13, Align::right},
-                     {Words::tr("g"), 11, Align::right},
+                     {words.mass_unit(), 12, Align::right},
                      {Words::tr("Gap to body, %1").arg(unit), 17, Align::right},
                      {Words::tr("Cant"), 15, Align::right},
                      {Words::tr("Steer"), -1.3},
@@ -112,7 +111,7 @@ void put_wheel_table(Flow& flow, const Job& job) {
                            : Words::tr("%1 %2").arg(Words::angle(std::abs(wheel.toe)), drift_side(wheel.toe));
         table.rows.push_back(
             {Cell(corner_text(wheel.corner), true), words.bare_length(2 * wheel.radius),
-             words.bare_length(2 * wheel.bore_radius), Words::grams(wheel.mass, false),
+             words.bare_length(2 * wheel.bore_radius), words.bare_mass(wheel.mass),
              words.bare_length(plan.gap_to_body), Words::angle(wheel.cant), steer,
              wheel.touches ? Words::tr("rolls") : Words::tr("raised %1").arg(words.length(wheel.raised)),
              Cell::Kind::blank, Cell::Kind::blank});
@@ -204,8 +203,7 @@ void put_wheels(Flow& flow, const Job& job) {
     flow.paragraph(
         Words::tr("Wheelbase %1. Axles: ⌀ %2, %3 long under the head, %4 each, into holes of ⌀ %5.")
             .arg(words.length(axles.front_x - axles.rear_x), words.length(axles.shank_diameter),
-                 words.length(axles.length), Words::grams(axles.mass_each),
-                 words.length(axles.hole_diameter)));
+                 words.length(axles.length), words.mass(axles.mass_each), words.length(axles.hole_diameter)));
     flow.paragraph(Words::tr(
         "To set a gap, push the wheel in against a card as thick as the gap, and draw the card out. "
         "The wheel must spin freely and have a little play along the axle."));
@@ -233,7 +231,8 @@ void put_figures(Flow& flow, const Job& job) {
             {Words::tr("If this grows"), -1}, {Words::tr("by"), 34}, {Words::tr("the heat takes"), 40}};
         for (std::size_t i = 0; i < std::min<std::size_t>(f.sensitivities.size(), 6); ++i) {
             const Sensitivity& s = f.sensitivities[i];
-            changes.rows.push_back({from_utf8(input_name(s.key)), from_utf8(s.per),
+            changes.rows.push_back({from_utf8(input_name(s.key)),
+                                    from_utf8(change_size(s.per, job.words.units)),
                                     (s.ms < 0 ? Words::tr("%1 ms less") : Words::tr("%1 ms more"))
                                         .arg(QString::number(std::abs(s.ms), 'f', 2))});
         }
@@ -248,7 +247,7 @@ void put_figures(Flow& flow, const Job& job) {
                                           : finding.severity == Severity::warning ? Words::tr("Warning")
                                                                                   : Words::tr("Note"),
                                           true),
-                                     from_utf8(finding.text)});
+                                     from_utf8(text_of(finding, job.words.units))});
         put_table(flow, findings);
     }
     if (!f.assumed.empty())

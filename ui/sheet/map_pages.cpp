@@ -156,9 +156,7 @@ private:
     QStringList seen_;
 };
 
-} // namespace
-
-void put_cut_map(Flow& flow, const Job& job) {
+void put_cut_map_at(Flow& flow, const Job& job, double size) {
     const std::vector<CutPlace> places = find_cut_places(job.plan, job.shape);
     flow.start_page(Words::tr("Drill and pocket map"));
     flow.paragraph(
@@ -168,6 +166,7 @@ void put_cut_map(Flow& flow, const Job& job) {
             .arg(job.words.length_unit()));
     TwoViews views;
     views.side_strip = 18;
+    views.size = size;
     views.block = true;
     views.say = [&](const Placement& placed, Callouts& above, Callouts& below, Callouts& right) {
         Places along(below, job.words), across(right, job.words);
@@ -215,7 +214,7 @@ void put_cut_map(Flow& flow, const Job& job) {
     put_cautions(flow, {"drill", "saw"});
 }
 
-void put_ballast_map(Flow& flow, const Job& job) {
+void put_ballast_map_at(Flow& flow, const Job& job, double size) {
     const Words& words = job.words;
     const std::vector<std::size_t> order = fitting_order(job.plan, job.shape);
     flow.start_page(Words::tr("Ballast map"));
@@ -230,6 +229,7 @@ void put_ballast_map(Flow& flow, const Job& job) {
             .arg(words.length(job.figures.balance_ahead_of_rear_axle)));
     TwoViews views;
     views.wheels = views.ballast = views.centre = true;
+    views.size = size;
     views.say = [&](const Placement& placed, Callouts& above, Callouts& below, Callouts&) {
         for (std::size_t n = 0; n < order.size(); ++n)
             above.add(QString::number(n + 1), placed.at(middle_of(job, order[n])), true);
@@ -240,7 +240,7 @@ void put_ballast_map(Flow& flow, const Job& job) {
         below.add(Words::tr("rear axle"), placed.at(rear));
         below.add(Words::tr("balance point, %1 from the tail").arg(words.length(job.figures.centre.x())),
                   placed.at(under));
-        below.add(Words::tr("front axle: %1 on a balance").arg(Words::grams(job.figures.front_load)),
+        below.add(Words::tr("front axle: %1 on a balance").arg(words.mass(job.figures.front_load)),
                   placed.at(front));
     };
     put_two_views(flow, job, views);
@@ -248,8 +248,8 @@ void put_ballast_map(Flow& flow, const Job& job) {
     const QString unit = words.length_unit();
     table.columns = {{Words::tr("No."), 9},
                      {Words::tr("Weight"), -2.2},
-                     {Words::tr("g"), 13, Align::right},
-                     {Words::tr("oz"), 14, Align::right},
+                     {words.mass_unit(), 14, Align::right},
+                     {words.second_mass_unit(), 14, Align::right},
                      {Words::tr("Lies in"), -1.2},
                      {Words::tr("From tail, %1").arg(unit), 15, Align::right},
                      {Words::tr("From right side, %1").arg(unit), 16, Align::right},
@@ -263,15 +263,25 @@ void put_ballast_map(Flow& flow, const Job& job) {
         const Vec3 at = middle_of(job, order[n]);
         table.rows.push_back({QString::number(n + 1),
                               Words::tr("%1 (%2)").arg(from_utf8(piece.name), piece_words(piece, words)),
-                              Words::grams(piece.mass, false), Words::ounces(piece.mass, false),
+                              words.bare_mass(piece.mass), words.second_mass(piece.mass),
                               piece.in.empty() ? Words::tr("no cut") : from_utf8(piece.in),
                               words.bare_length(at.x()), words.bare_length(at.y() - right),
-                              words.bare_length(at.z()), held_words(piece), Cell::Kind::box});
+                              words.bare_length(at.z()), held_words(piece, words), Cell::Kind::box});
         const auto more = piece_cautions(piece);
         codes.insert(codes.end(), more.begin(), more.end());
     }
     put_table(flow, table);
     put_cautions(flow, codes);
+}
+
+} // namespace
+
+void put_cut_map(Flow& flow, const Job& job) {
+    flow.section([&](double size) { put_cut_map_at(flow, job, size); });
+}
+
+void put_ballast_map(Flow& flow, const Job& job) {
+    flow.section([&](double size) { put_ballast_map_at(flow, job, size); });
 }
 
 } // namespace rampwright::ui::paper

@@ -7,6 +7,7 @@
 #include <rampwright/units/format.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -39,28 +40,32 @@ void put_trim(Flow& flow, const Job& job) {
     Table table;
     table.columns = {{Words::tr("Over the limit by"), -1},
                      {Words::tr("Take off"), -0.8},
-                     {Words::tr("as a ball of %1, ⌀").arg(putty), -1.2},
-                     {Words::tr("or holes in the underside, ⌀ %1, %2 deep")
-                          .arg(job.words.bare_length(bit), job.words.length(hole_depth)),
-                      -1.5}};
-    for (const double over : {0.1, 0.3, 0.5, 1.0, 2.0}) {
-        const double off = over * gram + division;
-        const bool named = over == 0.3;
+                     {Words::tr("as a ball of %1, ⌀").arg(putty), -1.4},
+                     {Words::tr("or so many holes in the underside"), -1.2}};
+    const bool metric = job.words.units == UnitSystem::metric;
+    const std::array<double, 5> steps =
+        metric ? std::array{0.1, 0.3, 0.5, 1.0, 2.0} : std::array{0.005, 0.01, 0.02, 0.04, 0.07};
+    constexpr std::size_t usual = 1; // what a car is too heavy by most often (common practice, no source)
+    for (std::size_t n = 0; n < steps.size(); ++n) {
+        const double over = steps[n] * (metric ? gram : ounce), off = over + division;
+        const bool named = n == usual;
         table.rows.push_back(
-            {Cell(Words::grams(over * gram), named), Cell(Words::grams(off), named),
+            {Cell(job.words.mass(over), named), Cell(job.words.mass(off), named),
              Cell(putty_density > 0 ? job.words.length(pellet(off, putty_density)) : QStringLiteral("–"),
                   named),
              Cell(QString::number(std::ceil(off / hole), 'f', 0), named)});
     }
     put_table(flow, table);
+    flow.paragraph(Words::tr("The holes: ⌀ %1, %2 deep, where there is wood.")
+                       .arg(job.words.length(bit), job.words.length(hole_depth)));
     flow.paragraph(
         Words::tr(
-            "One division of the scale (%1) is added, so that the next reading is surely lower. Putty first: "
+            "One division of the scale, %1, is added, so that the next reading is surely lower. Putty first: "
             "it is off in seconds, and taken off near the balance point it leaves the balance alone. Holes "
             "are the adult's, with the car clamped. Too light by more than a division: press a ball of it "
             "on, as "
             "far back as the rules allow.")
-            .arg(Words::grams(division)));
+            .arg(job.words.mass(division)));
 }
 
 } // namespace
@@ -69,14 +74,12 @@ void put_race_night(Flow& flow, const Job& job) {
     const Words& words = job.words;
     flow.start_page(Words::tr("Race-night card"));
     if (job.figures.scale)
-        flow.paragraph(Words::tr("The scale should read %1. Limit %2.")
-                           .arg(words.value(job.figures.scale->reads, Quantity::mass),
-                                words.value(*job.project.rules.max_mass, Quantity::mass)),
-                       {11, true});
-    else
         flow.paragraph(
-            Words::tr("The car should weigh %1.").arg(words.value(job.figures.mass, Quantity::mass)),
+            Words::tr("The scale should read %1. Limit %2.")
+                .arg(words.mass(job.figures.scale->reads), words.mass(*job.project.rules.max_mass)),
             {11, true});
+    else
+        flow.paragraph(Words::tr("The car should weigh %1.").arg(words.mass(job.figures.mass)), {11, true});
     Table jobs;
     jobs.style = card_style;
     jobs.columns = {{QString(), 8}, {QString(), -1}, {QString(), 40}};

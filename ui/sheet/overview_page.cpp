@@ -39,14 +39,13 @@ void put_title(Flow& flow, const Job& job) {
     flow.skip(3);
 }
 
-} // namespace
-
-void put_overview(Flow& flow, const Job& job) {
+void put_overview_at(Flow& flow, const Job& job, double size) {
     flow.start_page(Words::tr("Build sheet"));
     put_title(flow, job);
     TwoViews views;
     views.wheels = views.ballast = views.centre = views.length = true;
     views.most_scale = 0.85;
+    views.size = size;
     views.say = [&](const Placement& placed, Callouts&, Callouts& below, Callouts&) {
         if (placed.view == View::top) return;
         const Vec3 centre = job.figures.centre;
@@ -55,7 +54,7 @@ void put_overview(Flow& flow, const Job& job) {
         below.add(Words::tr("balances %1 ahead of it")
                       .arg(job.words.length(job.figures.balance_ahead_of_rear_axle)),
                   ground(centre.x()));
-        below.add(Words::tr("front axle carries %1").arg(Words::grams(job.figures.front_load)),
+        below.add(Words::tr("front axle carries %1").arg(job.words.mass(job.figures.front_load)),
                   ground(job.shape.axle_x[1]));
     };
     const double scale = put_two_views(flow, job, views);
@@ -88,6 +87,12 @@ void put_overview(Flow& flow, const Job& job) {
         flow.heading(Words::tr("Notes of the project"));
         flow.paragraph(from_utf8(job.project.notes));
     }
+}
+
+} // namespace
+
+void put_overview(Flow& flow, const Job& job) {
+    flow.section([&](double size) { put_overview_at(flow, job, size); });
 }
 
 } // namespace rampwright::ui::paper

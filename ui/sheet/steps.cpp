@@ -123,7 +123,7 @@ std::vector<Step> build_steps(const Job& job) {
     steps.push_back({Words::tr("Paint"),
                      Words::tr("Wipe off the dust, paint thin coats, keep paint out of the axle holes. "
                                "Planned: %1 of paint and decals.")
-                         .arg(Words::grams(job.plan.body.finish)),
+                         .arg(job.words.mass(job.plan.body.finish)),
                      Words::tr("Mix and spray, outdoors."),
                      {"solvent"},
                      says_done(job.plan, {"painted"})});
@@ -177,7 +177,7 @@ std::vector<Deadline> deadlines(const Job& job) {
     list.push_back({4 * day, Words::tr("Sanded"), Words::tr("fine sanding: looks only")});
     list.push_back({3 * day, Words::tr("First coat of paint on"),
                     Words::tr("paint: a bare car rolls as well. Add its %1 as putty")
-                        .arg(Words::grams(job.plan.body.finish))});
+                        .arg(job.words.mass(job.plan.body.finish))});
     list.push_back({2 * day, Words::tr("Last coat of paint on: paint stays soft for a day"),
                     Words::tr("decals and a second coat")});
     if (!job.plan.ballast.empty())

@@ -6,10 +6,12 @@ namespace rampwright::ui::paper {
 namespace {
 
 constexpr double pad_across = 1.2, pad_down = 0.75, box_side = 3.0;
+/// More room where a column's right edge meets the next one's left: their words would run together.
+constexpr double meeting = 2.6;
 
 struct Setting {
     const Table& table;
-    std::vector<double> left, width; ///< of the columns, mm
+    std::vector<double> left, width; ///< of the columns' words, mm
     double step = 0;                 ///< from line to line
 };
 
@@ -19,12 +21,16 @@ Setting set_columns(const Flow& flow, const Table& table) {
     for (const Column& column : table.columns)
         (column.width > 0 ? fixed : shares) += std::abs(column.width);
     double x = flow.body().left();
+    Align before = Align::left;
     for (const Column& column : table.columns) {
         const double width =
             column.width > 0 ? column.width : -column.width / shares * (flow.body().width() - fixed);
-        setting.left.push_back(x);
-        setting.width.push_back(width);
+        const double apart =
+            pad_across + (before == Align::right && column.align != Align::right ? meeting : 0);
+        setting.left.push_back(x + apart);
+        setting.width.push_back(width - apart - pad_across);
         x += width;
+        before = column.align;
     }
     return setting;
 }
@@ -39,8 +45,7 @@ Lines break_row(const Setting& setting, const std::vector<Cell>& row) {
     Lines lines;
     for (std::size_t i = 0; i < row.size(); ++i)
         lines.push_back(row[i].kind == Cell::Kind::text && !row[i].text.isEmpty()
-                            ? wrapped(row[i].text, style_of(setting.table, row[i].bold),
-                                      setting.width[i] - 2 * pad_across)
+                            ? wrapped(row[i].text, style_of(setting.table, row[i].bold), setting.width[i])
                             : QStringList());
     return lines;
 }
@@ -59,7 +64,7 @@ void put_lines(Flow& flow, const Setting& setting, const std::vector<Cell>& row,
         std::max(setting.step * double(to - from) + 2 * pad_down, setting.table.least_height);
     const double top = flow.y() + pad_down;
     for (std::size_t i = 0; i < row.size(); ++i) {
-        const double left = setting.left[i] + pad_across, right = left + setting.width[i] - 2 * pad_across;
+        const double left = setting.left[i], right = left + setting.width[i];
         const Align align = setting.table.columns[i].align;
         const double x = align == Align::left ? left : align == Align::right ? right : (left + right) / 2;
         const TextStyle style = style_of(setting.table, row[i].bold);

@@ -41,17 +41,31 @@ QString view_note(View view) {
                            "and middle lines together.");
 }
 
-/// Ticks of 1 cm from the tail, below the template, so that places can be read off it.
-void put_ruler(Flow& flow, const Placement& placed, const TemplatePlan& plan, const Tile& tile, double y) {
-    for (int n = 0; n * 5 <= plan.box.right() + 1e-9; ++n) {
-        const double x = n * 5;
+/// Ticks from the tail, below the template, so that places can be read off it: a number every 10 mm, or every
+/// inch with eighths between; the first one with room
+/// for it says the unit.
+void put_ruler(Flow& flow, const Job& job, const Placement& placed, const TemplatePlan& plan,
+               const Tile& tile, double y) {
+    const bool metric = job.words.units == UnitSystem::metric;
+    const double step = metric ? 5 : inch / millimetre / 8; // mm
+    const int every = metric ? 2 : 8;
+    const auto left_of = [&](const QString& text, double page) {
+        return page - width_of(text, tick_style) / 2;
+    };
+    bool unit_said = false;
+    for (int n = 0; n * step <= plan.box.right() + 1e-9; ++n) {
+        const double x = n * step;
         if (x < tile.from - 1e-9 || x > tile.to + 1e-9) continue;
-        const bool centimetre = n % 2 == 0;
+        const bool numbered = n % every == 0, half = !metric && n % 4 == 0;
         const double page = placed.at(QPointF(x * millimetre, 0)).x();
-        flow.line({page, y}, {page, y + (centimetre ? 1.8 : 1.0)}, 0.15);
-        if (centimetre)
-            flow.put({page, y + 2.2 + ascent_of(tick_style)}, QString::number(x, 'f', 0), tick_style,
-                     Align::middle);
+        flow.line({page, y}, {page, y + (numbered ? 1.8 : half ? 1.4 : 1.0)}, 0.15);
+        if (!numbered) continue;
+        const QString number = QString::number(metric ? n * 5 : n / every);
+        const QString named = Words::tr("%1 %2").arg(number, job.words.length_unit());
+        const bool says_unit = !unit_said && left_of(named, page) >= flow.body().left();
+        unit_said = unit_said || says_unit;
+        flow.put({page, y + 2.2 + ascent_of(tick_style)}, says_unit ? named : number, tick_style,
+                 Align::middle);
     }
 }
 
@@ -93,13 +107,19 @@ void put_joins(Flow& flow, const Placement& placed, const TemplatePlan& plan, co
     }
 }
 
-/// Names of the holes and cuts in this tile, below the ruler.
-Callouts hole_names(const Job& job, const Placement& placed, const QRectF& window, double left, double right,
-                    double y) {
-    Callouts names(Callouts::Edge::below, left, right, note_style);
+/// The part of a tile that is its own: up to the middle of what it shares with its neighbours.
+Tile own_part(const std::vector<Tile>& tiles, std::size_t n) {
+    const auto middle = [&](std::size_t i) { return (tiles[i].to + tiles[i + 1].from) / 2; };
+    return {n == 0 ? tiles[n].from : middle(n - 1), n + 1 == tiles.size() ? tiles[n].to : middle(n)};
+}
+
+/// Names of the holes in this tile, below the ruler; each is named once.
+Callouts hole_names(const Job& job, const Placement& placed, const Tile& own, const QRectF& body, double y) {
+    Callouts names(Callouts::Edge::below, body.left(), body.right(), note_style);
     for (const std::size_t end : {0, 1}) {
+        const double x = job.shape.axle_x[end] / millimetre;
+        if (x < own.from || x >= own.to) continue;
         const double page = placed.at(QPointF(job.shape.axle_x[end], 0)).x();
-        if (page < window.left() || page > window.right()) continue;
         names.add(
             (end == 0 ? Words::tr("rear axle, %1 from the tail") : Words::tr("front axle, %1 from the tail"))
                 .arg(job.words.length(job.shape.axle_x[end])),
@@ -143,8 +163,8 @@ void put_tile(Flow& flow, const Job& job, const TemplatePlan& plan, std::size_t 
     flow.page().templates.push_back({plan.view, placed.origin, k, window});
     put_joins(flow, placed, plan, window, column, row);
     flow.skip(height);
-    put_ruler(flow, placed, plan, along, flow.y() + 0.4);
-    Callouts names = hole_names(job, placed, window, body.left(), body.right(), flow.y() + ruler_height);
+    put_ruler(flow, job, placed, plan, along, flow.y() + 0.4);
+    Callouts names = hole_names(job, placed, own_part(plan.along, column), body, flow.y() + ruler_height);
     flow.skip(ruler_height);
     const double deep = names.settle();
     names.put(flow, flow.y());
@@ -157,7 +177,8 @@ TemplatePlan plan_template(const Job& job, const Flow& flow, View view) {
     const double room_along = flow.body().width() / job.scale;
     const double fixed = tile_height({0, 0}, job.scale) + check_bars_height(job) + 6;
     const double room_up = (flow.body().height() - fixed) / job.scale;
-    plan.along = split_into_tiles(plan.box.left() - border, plan.box.right() + border, room_along);
+    plan.along = split_into_tiles(plan.box.left() - border, plan.box.right() + border, room_along,
+                                  {job.shape.axle_x[0] / millimetre, job.shape.axle_x[1] / millimetre});
     plan.up = split_into_tiles(plan.box.top() - border, plan.box.bottom() + border, room_up);
     return plan;
 }
@@ -174,19 +195,13 @@ void put_templates(Flow& flow, const Job& job) {
     for (const TemplatePlan& plan : plans)
         for (std::size_t row = 0; row < plan.up.size(); ++row)
             for (std::size_t column = 0; column < plan.along.size(); ++column) {
-                // Two whole templates share a page where they and the bars fit.
-                const bool shares =
-                    open && plan.whole() && flow.room() >= tile_height(plan.up[row], job.scale) + bars;
-                if (!shares) {
+                // Templates and parts share a page where they and the bars fit.
+                if (!open || flow.room() < tile_height(plan.up[row], job.scale) + bars) {
                     if (open) put_check_bars(flow, job);
                     flow.start_page(title);
                     open = true;
                 }
                 put_tile(flow, job, plan, column, row);
-                if (!plan.whole()) {
-                    put_check_bars(flow, job);
-                    open = false;
-                }
             }
     if (open) put_check_bars(flow, job);
 }

@@ -78,8 +78,8 @@ double put_two_views(Flow& flow, const Job& job, const TwoViews& views) {
     // Two views and their words must leave the page room for a few rows.
     const double high =
         extent_of(View::side, job, views).height() + extent_of(View::top, job, views).height();
-    const double scale =
-        std::min({views.most_scale, room / (width * 1e3), (flow.body().height() - 90) / (high * 1e3)});
+    const double scale = views.size * std::min({views.most_scale, room / (width * 1e3),
+                                                (flow.body().height() - 90) / (high * 1e3)});
     put_view(flow, job, views, View::side, scale);
     put_view(flow, job, views, View::top, scale);
     return scale;

@@ -13,6 +13,7 @@ namespace rampwright::ui::paper {
 struct TwoViews {
     double side_strip = 0; ///< mm kept free at the right
     double most_scale = 1; ///< page mm per model mm, at most
+    double size = 1;       ///< of what there is room for
     bool wheels = false, ballast = false, centre = false, block = false, length = false;
     /// Adds words around a view: above it, below it and at its right.
     std::function<void(const Placement&, Callouts& above, Callouts& below, Callouts& right)> say;

@@ -1,13 +1,29 @@
 #include "sheet/words.hpp"
 
 #include <rampwright/units/format.hpp>
+#include <rampwright/units/reading.hpp>
 
 namespace rampwright::ui::paper {
 namespace {
 
-QString number(double si, Quantity quantity, const char* unit, int decimals, bool with_unit) {
-    return from_utf8(format(si, quantity, UnitSystem::metric,
-                            {.unit = find_unit(unit), .decimals = decimals, .with_unit = with_unit}));
+QString number(double si, Quantity quantity, UnitSystem units, bool with_unit) {
+    return from_utf8(format_reading(si, quantity, units, with_unit));
+}
+
+/// As many decimals for every mass, so that a column lines up.
+QString column_mass(double si, UnitSystem units) {
+    return from_utf8(format(si, Quantity::mass, units, {.with_unit = false}));
+}
+
+UnitSystem other(UnitSystem units) {
+    return units == UnitSystem::metric ? UnitSystem::inch_ounce : UnitSystem::metric;
+}
+
+/// The person's unit, and where that is none of the metre's the one that is.
+QString with_metric(double si, Quantity quantity, UnitSystem units) {
+    const QString metric = number(si, quantity, UnitSystem::metric, true);
+    if (units == UnitSystem::metric) return metric;
+    return QStringLiteral("%1 (%2)").arg(number(si, quantity, units, true), metric);
 }
 
 } // namespace
@@ -17,34 +33,44 @@ QString from_utf8(std::string_view text) {
 }
 
 QString Words::length(double si) const {
-    const QString mm = number(si, Quantity::length, "mm", 1, true);
-    if (units == UnitSystem::metric) return mm;
-    return QStringLiteral("%1 (%2)").arg(number(si, Quantity::length, "in", 3, true), mm);
+    return with_metric(si, Quantity::length, units);
 }
 
 QString Words::bare_length(double si) const {
-    return units == UnitSystem::metric ? number(si, Quantity::length, "mm", 1, false)
-                                       : number(si, Quantity::length, "in", 3, false);
+    return number(si, Quantity::length, units, false);
 }
 
 QString Words::length_unit() const {
-    return units == UnitSystem::metric ? QStringLiteral("mm") : QStringLiteral("in");
+    return from_utf8(default_unit(Quantity::length, units).symbol);
 }
 
-QString Words::grams(double si, bool with_unit) {
-    return number(si, Quantity::mass, "g", 1, with_unit);
+QString Words::mass(double si) const {
+    return with_metric(si, Quantity::mass, units);
 }
 
-QString Words::ounces(double si, bool with_unit) {
-    return number(si, Quantity::mass, "oz", 3, with_unit);
+QString Words::bare_mass(double si) const {
+    return column_mass(si, units);
 }
 
-QString Words::both_masses(double si) {
-    return QStringLiteral("%1 (%2)").arg(grams(si), ounces(si));
+QString Words::mass_unit() const {
+    return from_utf8(default_unit(Quantity::mass, units).symbol);
+}
+
+QString Words::second_mass(double si) const {
+    return column_mass(si, other(units));
+}
+
+QString Words::second_mass_unit() const {
+    return from_utf8(default_unit(Quantity::mass, other(units)).symbol);
+}
+
+QString Words::both_masses(double si) const {
+    if (units == UnitSystem::inch_ounce) return mass(si);
+    return QStringLiteral("%1 (%2)").arg(mass(si), number(si, Quantity::mass, UnitSystem::inch_ounce, true));
 }
 
 QString Words::angle(double si) {
-    return number(si, Quantity::angle, "°", 2, true);
+    return number(si, Quantity::angle, UnitSystem::metric, true);
 }
 
 QString Words::value(double si, Quantity quantity) const {

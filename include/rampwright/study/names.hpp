@@ -16,7 +16,9 @@ std::string input_name(std::string_view key, const CarPlan& plan);
 std::string input_name(std::string_view key);
 
 /// What a sensitivity is about, in words: "friction at the axles, 0.01 more", "balance point, 1 mm forward".
-std::string change_phrase(std::string_view key, std::string_view per);
+std::string change_phrase(std::string_view key, std::string_view per, UnitSystem units);
+/// By how much, as people read it: "0.1 mm", where they read inches "0.004 in (0.1 mm)".
+std::string change_size(std::string_view per, UnitSystem units);
 
 /// The catalogue's English for a key's stem ("mass/ballast"), `{what}` where a name goes; empty where it has
 /// none. A window translates by it.
