@@ -29,7 +29,7 @@ using namespace rampwright::ui::testing;
 
 namespace {
 
-std::string describe(const QWidget& widget) {
+std::string control_text(const QWidget& widget) {
     std::string text = std::string(widget.metaObject()->className()) + " \"" +
                        widget.objectName().toStdString() + "\" " + widget.accessibleName().toStdString();
     if (auto* button = qobject_cast<const QAbstractButton*>(&widget)) text += button->text().toStdString();
@@ -153,13 +153,13 @@ TEST_CASE("Tab comes by everything that can be worked with, and goes round", "[k
             // A text with a link in it is gone through link by link.
             if (QApplication::focusWidget() == focus && qobject_cast<QLabel*>(focus))
                 QTest::keyClick(focus, Qt::Key_Tab);
-            INFO(screen << ": " << describe(*focus) << " keeps Tab to itself");
+            INFO(screen << ": " << control_text(*focus) << " keeps Tab to itself");
             REQUIRE(QApplication::focusWidget() != focus);
         }
         for (QWidget* control : controls(*bench.window)) {
             if (!(control->focusPolicy() & Qt::TabFocus)) continue;
             const bool reached = visited.contains(control) || visited.contains(control->focusProxy());
-            INFO(screen << ": " << describe(*control));
+            INFO(screen << ": " << control_text(*control));
             CHECK(reached);
         }
     });
@@ -176,7 +176,7 @@ TEST_CASE("Everything that can be worked with says what it is for", "[keys]") {
                 said = !at->whatsThis().isEmpty() || !at->toolTip().isEmpty();
             // A button's own words say what it does.
             if (auto* button = qobject_cast<QAbstractButton*>(control)) said |= button->text().size() > 3;
-            if (!said) silent.insert(screen + ": " + describe(*control));
+            if (!said) silent.insert(screen + ": " + control_text(*control));
         }
     });
     for (const auto& each : silent)

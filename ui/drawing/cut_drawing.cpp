@@ -4,6 +4,7 @@
 
 #include <rampwright/body/solid.hpp>
 #include <rampwright/core/constants.hpp>
+#include <rampwright/project/edits.hpp>
 
 #include <algorithm>
 #include <cmath>
