@@ -199,7 +199,8 @@ private:
             r.verdict = Verdict::margin;
             r.why = *r.margin <= rounding
                         ? "exactly at the limit"
-                        : "less room than the " + format_entry(tolerance, quantity, project_.units) +
+                        : "less room than the " +
+                              format(tolerance, quantity, project_.units, {.significant = 2, .trim = true}) +
                               " that tools and gauges can be off by";
         } else {
             r.verdict = Verdict::pass;

@@ -240,3 +240,40 @@ TEST_CASE("the build date is decided where the file gives one", "[rules]") {
         CHECK(judged(project, "built_after").verdict == row.verdict);
     }
 }
+
+TEST_CASE("a limit is shown with a gauge's digits, rounded to its strict side", "[rules]") {
+    InspectionRow row;
+    const auto text = [&](Quantity quantity, Bound bound, double limit, UnitSystem units) {
+        row.quantity = quantity;
+        row.bound = bound;
+        row.limit = limit;
+        return limit_text(row, units);
+    };
+    constexpr UnitSystem metric = UnitSystem::metric, inches = UnitSystem::inch_ounce;
+    CHECK(text(Quantity::mass, Bound::at_most, 141.747615625 * g, metric) == "at most 141.7 g");
+    CHECK(text(Quantity::mass, Bound::at_most, 141.747615625 * g, inches) == "at most 5 oz");
+    CHECK(text(Quantity::mass, Bound::at_most, 141.747 * g, inches) == "at most 5 oz");
+    CHECK(text(Quantity::mass, Bound::at_least, 2.4 * g, inches) == "at least 0.085 oz");
+    CHECK(text(Quantity::length, Bound::at_most, 180 * mm, inches) == "at most 7.086 in");   // 7.0866
+    CHECK(text(Quantity::length, Bound::at_least, 95 * mm, inches) == "at least 3.741 in");  // 3.7402
+    CHECK(text(Quantity::length, Bound::at_least, 100 * mm, inches) == "at least 3.937 in"); // 3.93701
+    CHECK(text(Quantity::length, Bound::at_least, 44.45 * mm, metric) == "at least 44.45 mm");
+    CHECK(text(Quantity::length, Bound::at_least, 44.45 * mm, inches) == "at least 1 3/4 in");
+    CHECK(text(Quantity::length, Bound::at_least, 9.525 * mm, metric) == "at least 9.53 mm");
+    CHECK(text(Quantity::length, Bound::at_most, 9.525 * mm, metric) == "at most 9.52 mm");
+    // What keeps the number shown keeps the limit.
+    for (int n = 1; n < 2000; ++n) {
+        const double limit = n * 0.137 * mm;
+        for (const UnitSystem units : {metric, inches})
+            for (const Bound bound : {Bound::at_most, Bound::at_least}) {
+                const std::string words = text(Quantity::length, bound, limit, units);
+                if (words.find('/') != std::string::npos) continue; // the limit itself
+                const std::size_t number = words.find_first_of("0123456789");
+                const double shown = std::stod(words.substr(number)) * (units == metric ? mm : 25.4 * mm);
+                const double room = bound == Bound::at_most ? limit - shown : shown - limit;
+                // But for a twentieth of the last digit.
+                CHECK(room > -0.051 * (units == metric ? 0.01 * mm : 0.0254 * mm));
+                CHECK(room < (units == metric ? 0.01 * mm : 0.0254 * mm));
+            }
+    }
+}

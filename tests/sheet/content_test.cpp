@@ -205,5 +205,6 @@ TEST_CASE("the plan counts back from the race's hour", "[sheet][content]") {
 TEST_CASE("inches and ounces", "[sheet][content]") {
     Project project = demo_project();
     project.units = UnitSystem::inch_ounce;
-    check_numbers(project, 2, Paper::letter);
+    for (std::size_t car = 0; car < project.cars.size(); ++car)
+        check_numbers(project, car, car == 1 ? Paper::a4 : Paper::letter);
 }

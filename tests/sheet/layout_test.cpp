@@ -6,6 +6,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <set>
+
 using namespace rampwright;
 using namespace rampwright::test;
 using namespace rampwright::ui::paper;
@@ -167,10 +169,75 @@ TEST_CASE("tiles cover the whole with their overlap", "[sheet][layout]") {
     const auto tiles = split_into_tiles(0, 460, 186);
     CHECK(tiles.front().from == 0);
     CHECK(tiles.back().to == 460);
-    for (std::size_t i = 0; i < tiles.size(); ++i) {
-        CHECK(tiles[i].to - tiles[i].from <= 186 + 1e-9);
-        if (i > 0) CHECK(tiles[i - 1].to - tiles[i].from == Approx(tile_overlap));
+    const auto covers = [](const std::vector<Tile>& all) {
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            CHECK(all[i].to - all[i].from <= 186 + 1e-9);
+            if (i > 0) CHECK(all[i - 1].to - all[i].from == Approx(tile_overlap));
+        }
+    };
+    covers(tiles);
+    // With a place to keep whole anywhere on it, no more tiles, and none of their overlaps lies over it where
+    // 26 mm to spare in each leave a choice.
+    for (double place = 0; place <= 460; place += 0.5) {
+        CAPTURE(place);
+        const auto clear = split_into_tiles(0, 460, 186, {place});
+        CHECK(clear.size() == tiles.size());
+        CHECK(clear.front().from == 0);
+        CHECK(clear.back().to == 460);
+        covers(clear);
+        for (std::size_t i = 1; i < clear.size(); ++i)
+            CHECK_FALSE((place > clear[i].from && place < clear[i - 1].to));
     }
+    // No room to choose: it is covered all the same.
+    const auto tight = split_into_tiles(0, 3 * 186 - 2 * tile_overlap, 186, {170, 340});
+    CHECK(tight.size() == 3);
+    covers(tight);
+}
+
+TEST_CASE("a long car's axles are whole on a page and named once for each template", "[sheet][layout]") {
+    for (const double width : {0.044, 0.23})
+        for (const double length : {0.3, 0.4, 0.46, 0.6})
+            for (const Paper paper : {Paper::letter, Paper::a4}) {
+                const Project project = long_car(length, width, 0.032);
+                const Sheet sheet = sheet_of(project, 2, paper);
+                CAPTURE(length, width, to_string(paper));
+                check_layout(sheet);
+                int named = 0, whole = 0;
+                std::size_t rows = 0; // of the top template, which a wide block takes several of
+                std::set<double> starts;
+                for (const Page& page : sheet.pages) {
+                    for (const TextInk* text : texts_of(page))
+                        named += text->text.startsWith(QStringLiteral("front axle, "));
+                    for (const PlacedTemplate& placed : page.templates) {
+                        const double x = placed.origin.x() + project.cars[2].axles.front_x * 1e3;
+                        const QRectF& window = placed.window;
+                        whole += placed.view == ui::View::side && x > window.left() + 4.9 &&
+                                 x < window.right() - 4.9;
+                        if (placed.view == ui::View::top)
+                            starts.insert(std::round(placed.window.top() - placed.origin.y()));
+                    }
+                }
+                rows = starts.size();
+                CHECK(named == 1 + int(rows));
+                CHECK(whole >= 1);
+            }
+}
+
+TEST_CASE("no page of a drawing is left with a line or two", "[sheet][layout]") {
+    // Sections whose drawing can give way; a wide block fills their page.
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::inch_ounce})
+        for (const double width : {0.044, 0.12, 0.2, 0.23}) {
+            Project project = long_car(0.46, width, 0.06);
+            project.units = units;
+            const Sheet sheet = sheet_of(project, 2, Paper::a4);
+            for (const char* title : {"Build sheet", "Drill and pocket map", "Ballast map"})
+                for (std::size_t n = 1; n < sheet.pages.size(); ++n) {
+                    const Page &page = sheet.pages[n], &before = sheet.pages[n - 1];
+                    if (page.title != QLatin1String(title) || before.title != page.title) continue;
+                    CAPTURE(width, title, n + 1);
+                    CHECK(texts_of(page).size() > 14);
+                }
+        }
 }
 
 TEST_CASE("lines break at words, and inside a word only where it fills a line", "[sheet][layout]") {

@@ -1,5 +1,7 @@
 #include "sheet/pdf_tools.hpp"
 
+#include "support/demo.hpp"
+
 #include <QFile>
 #include <QProcess>
 
@@ -52,6 +54,12 @@ std::string PdfFile::text() const {
         .toStdString();
 }
 
+std::string PdfFile::raw_text() const {
+    return output_of(QStringLiteral("pdftotext"),
+                     {QStringLiteral("-raw"), QString::fromStdString(path_), QStringLiteral("-")})
+        .toStdString();
+}
+
 std::string PdfFile::report(const std::string& tool) const {
     return output_of(QString::fromStdString(tool), {QString::fromStdString(path_)}).toStdString();
 }
@@ -90,6 +98,21 @@ std::vector<Crossing> crossings_across(const Raster& picture, double y) {
     if (row < 0 || row >= picture.height) throw std::out_of_range("beside the picture");
     return find_crossings(picture.width, picture.window.left(),
                           [&](int column) { return picture.darkness(column, row); });
+}
+
+Project long_car(double length, double width, double height) {
+    Project project = demo_project();
+    CarPlan& car = project.cars[2];
+    const double along = length / car.body.block.x(), across = width / car.body.block.y();
+    car.body.block = {length, width, height};
+    for (PlanPoint& point : car.body.profile)
+        point.at.x() *= along;
+    for (PlanPoint& point : car.body.plan) {
+        point.at.x() *= along;
+        point.at.y() *= across;
+    }
+    car.axles.front_x *= along;
+    return project;
 }
 
 ui::paper::Sheet sheet_of(const Project& project, std::size_t car, ui::paper::Paper paper,

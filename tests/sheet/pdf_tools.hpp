@@ -19,6 +19,8 @@ public:
 
     /// The text of all pages, lines as they stand beside each other.
     std::string text() const;
+    /// The same in the order in which it was set.
+    std::string raw_text() const;
     /// What pdffonts or pdfinfo print.
     std::string report(const std::string& tool) const;
 
@@ -44,6 +46,9 @@ struct Crossing {
 };
 std::vector<Crossing> crossings_down(const Raster& picture, double x);   ///< along y at this x
 std::vector<Crossing> crossings_across(const Raster& picture, double y); ///< along x at this y
+
+/// The demo's Swift stretched to a block that no page holds, m; its front axle where it was in proportion.
+Project long_car(double length, double width, double height);
 
 /// The sheet of a car of a project, with its figures, dated 2026-02-10.
 ui::paper::Sheet sheet_of(const Project& project, std::size_t car, ui::paper::Paper paper,

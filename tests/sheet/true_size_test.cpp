@@ -131,15 +131,7 @@ TEST_CASE("a printer that shrinks gets a print that makes up for it", "[sheet][s
 }
 
 TEST_CASE("a long and wide block is split over pages without losing its size", "[sheet][size]") {
-    Project project = demo_project();
-    CarPlan& car = project.cars[2];
-    car.body.block = {0.46, 0.23, 0.06};
-    for (PlanPoint& point : car.body.profile)
-        point.at.x() *= 0.46 / 0.178;
-    for (PlanPoint& point : car.body.plan) {
-        point.at.x() *= 0.46 / 0.178;
-        point.at.y() *= 0.23 / 0.044;
-    }
+    const Project project = long_car(0.46, 0.23, 0.06);
     const Sheet sheet = sheet_of(project, 2, Paper::letter);
     std::size_t tiles = 0;
     for (const Page& page : sheet.pages)

@@ -40,6 +40,7 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent)
         set_tool(Tool::pick);
         select({});
         select_finding({});
+        pointed_out_.reset();
         zoom_to_fit();
         refresh();
     });
@@ -48,6 +49,7 @@ CarCanvas::CarCanvas(Session& session, QWidget* parent)
 }
 
 void CarCanvas::refresh() {
+    pointed_out_.reset(); // it was a place of the car as it was
     shape_ = make_car_shape(session_.plan());
     const auto all = targets_in(session_.plan(), last_view_, reach_);
     const auto gone = [&](const Target& target) {
@@ -82,7 +84,8 @@ PaintContext CarCanvas::context() const {
                    {},
                    selected_finding_,
                    ghost_,
-                   {}};
+                   {},
+                   pointed_out_};
     for (const View view : {View::side, View::top})
         c.see_through[index(view)] = shown_underlay(view) != nullptr;
     if (grab_ && grab_->moving) {
@@ -177,6 +180,13 @@ void CarCanvas::select_finding(std::optional<std::size_t> finding) {
     selected_finding_ = finding;
     Q_EMIT finding_selected(finding);
     update();
+}
+
+void CarCanvas::point_out(const PointedOut& place) {
+    pointed_out_ = place;
+    zoom_to_fit();
+    update();
+    Q_EMIT place_shown();
 }
 
 void CarCanvas::set_view_of(const Target& target) {

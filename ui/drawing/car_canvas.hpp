@@ -46,6 +46,10 @@ public:
     /// The pieces and cuts that are chosen.
     Group group() const { return group_of(selection_); }
     void select_finding(std::optional<std::size_t> finding);
+    /// Frames a place and names it, until the hand is on the drawing again or the car changes. Whoever shows
+    /// the drawing brings it into sight.
+    void point_out(const PointedOut& place);
+    const std::optional<PointedOut>& pointed_out() const { return pointed_out_; }
     /// The next thing, or the one before, that the step in hand lets one touch.
     void select_next(bool forward);
 
@@ -99,6 +103,7 @@ Q_SIGNALS:
     void tool_changed(rampwright::ui::Tool tool);
     /// Two places of the picture under the side view or the top view, m in the view's plane.
     void picture_measured(bool plan, QPointF one, QPointF other);
+    void place_shown();
     void finding_selected(std::optional<std::size_t> finding);
     /// What to say in the status line about what is under the hand; empty: nothing.
     void hint(const QString& text);
@@ -218,6 +223,7 @@ private:
     std::vector<Target> selection_;
     std::optional<Target> selected_, hovered_;
     std::optional<std::size_t> selected_finding_;
+    std::optional<PointedOut> pointed_out_;
     View last_view_ = View::side;
     std::optional<Grab> grab_;
     std::optional<Band> band_;

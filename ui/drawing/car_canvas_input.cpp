@@ -27,6 +27,10 @@ void CarCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     if (event->button() != Qt::LeftButton || grab_ || stroke_ || picture_drag_ || band_) return;
+    if (pointed_out_) {
+        pointed_out_.reset();
+        update();
+    }
     if (tool_ != Tool::pick) {
         if (const auto view = map_.view_at(event->position()))
             press_tool(*view, event->position(), event->modifiers());
@@ -220,6 +224,8 @@ void CarCanvas::cancel() {
     } else if (tool_ == Tool::pick) {
         select({});
         select_finding({});
+        pointed_out_.reset();
+        update();
     }
     set_tool(Tool::pick);
     update();

@@ -1,6 +1,7 @@
 #include "drawing/finding_marks.hpp"
 #include "drawing/paint_context.hpp"
 #include "drawing/pens.hpp"
+#include "drawing/rule_place.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
@@ -207,6 +208,7 @@ void paint_marks(QPainter& painter, const PaintContext& context) {
             paint_finding_mark(painter, mark.at, mark.number, mark.severity,
                                context.selected_finding == mark.number - 1);
     }
+    if (context.pointed_out) paint_pointed_out(painter, context.map, *context.pointed_out);
     paint_drag_readout(painter, context);
 }
 

@@ -6,6 +6,9 @@
 
 #include <rampwright/results/figures.hpp>
 
+#include <QRectF>
+#include <QString>
+
 #include <algorithm>
 #include <optional>
 #include <vector>
@@ -13,6 +16,13 @@
 class QPainter;
 
 namespace rampwright::ui {
+
+/// Something the drawing is asked to show: a box on a view's plane, m, and what it is called.
+struct PointedOut {
+    View view = View::side;
+    QRectF box;
+    QString name;
+};
 
 /// All that one picture of the sheet needs; painters read it and keep nothing.
 struct PaintContext {
@@ -29,6 +39,7 @@ struct PaintContext {
     std::optional<std::size_t> selected_finding;
     std::optional<BallastPlan> ghost;  ///< a piece on its way, where it would come to lie
     std::array<bool, 3> see_through{}; ///< by View: a picture lies under it, and the wood lets it be seen
+    std::optional<PointedOut> pointed_out;
 
     bool is_selected(const Target& target) const {
         return std::find(selection.begin(), selection.end(), target) != selection.end();

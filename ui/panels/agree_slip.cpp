@@ -85,7 +85,7 @@ void AgreeSlip::build_sets(QVBoxLayout& column) {
         column.addWidget(each);
     auto* decides = make_small(this);
     decides->setObjectName(QStringLiteral("rules.decides"));
-    decides->setText(tr("Local rules and the inspector decide; this list only helps to come prepared."));
+    decides->setText(inspector_decides_text());
     column.addWidget(decides);
     connect(sets_, &QComboBox::activated, this, &AgreeSlip::choose_set);
 }

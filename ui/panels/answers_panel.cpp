@@ -4,6 +4,8 @@
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/results/in_units.hpp>
+
 #include <QGridLayout>
 #include <QLabel>
 
@@ -138,9 +140,10 @@ void AnswersPanel::refresh() {
         finding_->setText(tr("Nothing to put right."));
     } else {
         const auto& first = now->findings.front();
-        finding_->setText(QStringLiteral("<a href=\"0\">%1</a>: %2")
-                              .arg(severity_word(first.severity).toHtmlEscaped(),
-                                   QString::fromStdString(first.text).toHtmlEscaped()));
+        finding_->setText(
+            QStringLiteral("<a href=\"0\">%1</a>: %2")
+                .arg(severity_word(first.severity).toHtmlEscaped(),
+                     QString::fromStdString(text_of(first, session_.project().units)).toHtmlEscaped()));
     }
 }
 

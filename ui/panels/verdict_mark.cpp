@@ -69,6 +69,11 @@ QString verdict_text(Verdict verdict) {
     return QCoreApplication::translate(context, "look at it yourself");
 }
 
+QString inspector_decides_text() {
+    return QCoreApplication::translate(
+        "Verdicts", "Local rules and the inspector decide; this list only helps to come prepared.");
+}
+
 VerdictMark::VerdictMark(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }

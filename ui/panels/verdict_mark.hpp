@@ -21,6 +21,9 @@ void paint_verdict_mark(QPainter& painter, QPointF centre, Verdict verdict);
 /// The same words as the core's, translated.
 QString verdict_text(Verdict verdict);
 
+/// Said wherever verdicts are shown: the core's `inspector_decides`, translated.
+QString inspector_decides_text();
+
 /// A verdict's mark in a layout; empty where no rule is set. The words stand beside it.
 class VerdictMark : public QWidget {
 public:

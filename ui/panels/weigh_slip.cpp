@@ -9,9 +9,13 @@
 #include "session/follow.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/results/in_units.hpp>
+
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace rampwright::ui {
 WeighSlip::WeighSlip(Session& session, QWidget* parent)
@@ -109,12 +113,17 @@ void WeighSlip::refresh() {
     if (built) {
         for (const Trim& trim : built->trims)
             advice << QString::fromStdString(trim.text);
+        // Words are, in this order: a line each, front and rear that do not add up, the trims, what they
+        // leave.
+        const std::size_t lines = built->lines.size();
+        const bool apart = built->closure && std::abs(*built->closure) > 2 * built->closure_sigma;
+        const std::size_t left = lines + (apart ? 1 : 0) + built->trims.size();
+        for (std::size_t i = left; i < built->words.size(); ++i)
+            advice << QString::fromStdString(built->words[i]);
         if (advice.isEmpty()) advice << tr("Nothing: the car is as planned, as far as the scale can tell.");
         for (const Finding& reason : built->reasons)
-            words << QString::fromStdString(reason.text);
-        // What the table does not say: front and rear that do not add up.
-        for (std::size_t i = built->lines.size(); i + built->trims.size() < built->words.size(); ++i)
-            words << QString::fromStdString(built->words[i]);
+            words << QString::fromStdString(text_of(reason, session_.project().units));
+        if (apart) words << QString::fromStdString(built->words[lines]);
     }
     advice_->setText(advice.isEmpty() ? tr("Weigh the car, and this says what to do.")
                                       : advice.join(QStringLiteral("\n")));

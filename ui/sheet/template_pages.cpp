@@ -49,8 +49,10 @@ void put_ruler(Flow& flow, const Job& job, const Placement& placed, const Templa
     const bool metric = job.words.units == UnitSystem::metric;
     const double step = metric ? 5 : inch / millimetre / 8; // mm
     const int every = metric ? 2 : 8;
-    const auto left_of = [&](const QString& text, double page) {
-        return page - width_of(text, tick_style) / 2;
+    // A number whose half would lie beyond the margin is left out: the next one is near.
+    const auto fits = [&](const QString& text, double page) {
+        const double half = width_of(text, tick_style) / 2;
+        return page - half >= flow.body().left() && page + half <= flow.body().right();
     };
     bool unit_said = false;
     for (int n = 0; n * step <= plan.box.right() + 1e-9; ++n) {
@@ -62,10 +64,11 @@ void put_ruler(Flow& flow, const Job& job, const Placement& placed, const Templa
         if (!numbered) continue;
         const QString number = QString::number(metric ? n * 5 : n / every);
         const QString named = Words::tr("%1 %2").arg(number, job.words.length_unit());
-        const bool says_unit = !unit_said && left_of(named, page) >= flow.body().left();
+        const bool says_unit = !unit_said && fits(named, page);
         unit_said = unit_said || says_unit;
-        flow.put({page, y + 2.2 + ascent_of(tick_style)}, says_unit ? named : number, tick_style,
-                 Align::middle);
+        const QString& text = says_unit ? named : number;
+        if (fits(text, page))
+            flow.put({page, y + 2.2 + ascent_of(tick_style)}, text, tick_style, Align::middle);
     }
 }
 

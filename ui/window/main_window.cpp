@@ -167,6 +167,10 @@ void MainWindow::build_middle() {
     mark_decided_steps(*steps_, session_);
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
     connect(views_, &QTabBar::currentChanged, this, &MainWindow::show_view);
+    connect(canvas_, &CarCanvas::place_shown, this, [this] {
+        if (views_->count() > 0) views_->setCurrentIndex(0);
+        canvas_->setFocus();
+    });
     connect(cars_, &QTabBar::currentChanged, this, [this](int car) {
         if (car >= 0) session_.choose_car(static_cast<std::size_t>(car));
     });

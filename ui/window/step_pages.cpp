@@ -4,6 +4,7 @@
 #include "aim/steer_curves_view.hpp"
 #include "aim/tuning_view.hpp"
 #include "panels/agree_slip.hpp"
+#include "panels/inspection_view.hpp"
 #include "panels/load_slip.hpp"
 #include "panels/shape_slip.hpp"
 #include "panels/step_note.hpp"
@@ -50,6 +51,9 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
         auto* noted = in_a_column({new StepNote(session, step), slip});
         return StepPage{step, step_name(step), why, noted, nullptr, true, {}};
     };
+    StepPage agree =
+        page(Step::agree, tr("What the race allows, and how it weighs."), new AgreeSlip(session));
+    agree.views = {{tr("Inspection List"), new InspectionView(session, drawing)}};
     StepPage roll = page(Step::roll, tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
     roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)},
                   {tr("Wheels Drawn"), new WheelPlotView(session)},
@@ -69,7 +73,7 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
     paper.sheet = pages;
     paper.drawer = false;
     return {
-        page(Step::agree, tr("What the race allows, and how it weighs."), new AgreeSlip(session)),
+        std::move(agree),
         page(Step::shape, tr("The wood: what it weighs and how it is cut."), new ShapeSlip(session, drawing)),
         std::move(roll),
         page(Step::load, tr("Where the weight goes. Drag a piece on the drawing, or type."),
