@@ -1,6 +1,7 @@
 #include <rampwright/air/air.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <cmath>
 #include <string>
@@ -11,7 +12,7 @@ namespace {
 
 constexpr double ice_point = 273.15; // K
 
-[[noreturn]] void refuse(const char* where, const char* wrong, const char* remedy) {
+[[noreturn]] void refuse(const char* where, const std::string& wrong, const std::string& remedy) {
     throw Problem(Exit::could_not, where, wrong, remedy);
 }
 
@@ -51,13 +52,14 @@ bool in_cipm_range(double temperature, double pressure) {
 
 MoistAirTerms moist_air_terms(double temperature, double pressure, double relative_humidity) {
     if (!between(ice_point - 20, temperature, ice_point + 60))
-        refuse("/air/temperature_c", "the air's temperature is not between -20 and 60 °C",
-               "check the unit and the number");
+        refuse("/air/temperature_c", Core::tr("the air's temperature is not between -20 and 60 °C"),
+               Core::tr("check the unit and the number"));
     if (!between(50e3, pressure, 120e3))
-        refuse("/air/pressure_hpa", "the air's pressure is not between 500 and 1200 hPa",
-               "give the station's own pressure, in hPa");
+        refuse("/air/pressure_hpa", Core::tr("the air's pressure is not between 500 and 1200 hPa"),
+               Core::tr("give the station's own pressure, in hPa"));
     if (!between(0, relative_humidity, 1))
-        refuse("/air/humidity_pct", "the relative humidity is not between 0 and 100 %", "check the number");
+        refuse("/air/humidity_pct", Core::tr("the relative humidity is not between 0 and 100 %"),
+               Core::tr("check the number"));
 
     constexpr double gas_constant = 8.314472;      // J/(mol K), CODATA 2006 as CIPM-2007 uses it
     constexpr double dry_molar_mass = 28.96546e-3; // kg/mol, at 400 µmol/mol of CO2
@@ -86,8 +88,8 @@ StandardAir standard_atmosphere(double altitude) {
     constexpr double specific_gas_constant = 8.31432 / 28.9644e-3; // J/(kg K), the 1976 values
     const double height = geopotential_altitude(altitude);
     if (!between(-5000, altitude, 20000) || height > 11000)
-        refuse("/air/altitude_m", "the altitude is not between -5000 and 11 000 m",
-               "check the unit and the number");
+        refuse("/air/altitude_m", Core::tr("the altitude is not between -5000 and 11 000 m"),
+               Core::tr("check the unit and the number"));
     const double temperature = sea_level_temperature - lapse_rate * height;
     const double pressure =
         sea_level_pressure * std::pow(temperature / sea_level_temperature,
@@ -103,7 +105,8 @@ Air standard_air(double altitude) {
 double normal_gravity(double latitude) {
     constexpr double at_equator = 9.7803253359, k = 0.00193185265241, e2 = 0.00669437999014;
     if (!between(-90 * degree, latitude, 90 * degree))
-        refuse("/track/latitude_deg", "the latitude is not between -90 and 90 degrees", "check the number");
+        refuse("/track/latitude_deg", Core::tr("the latitude is not between -90 and 90 degrees"),
+               Core::tr("check the number"));
     const double sine2 = std::sin(latitude) * std::sin(latitude);
     return at_equator * (1 + k * sine2) / std::sqrt(1 - e2 * sine2);
 }

@@ -1,5 +1,6 @@
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -15,11 +16,12 @@ constexpr double finest_display = 1e6; // counts, where doubles still lose less 
 
 void require(const Scale& scale) {
     if (!(scale.division > 0 && std::isfinite(scale.division)))
-        throw Problem(Exit::could_not, "/scale/division_g", "the scale's division is not above zero",
-                      "give the step in which its display counts");
+        throw Problem(Exit::could_not, "/scale/division_g",
+                      Core::tr("the scale's division is not above zero"),
+                      Core::tr("give the step in which its display counts"));
     if (!std::isfinite(scale.offset))
-        throw Problem(Exit::could_not, "/scale/offset_g", "the scale's offset is no number",
-                      "check the number");
+        throw Problem(Exit::could_not, "/scale/offset_g", Core::tr("the scale's offset is no number"),
+                      Core::tr("check the number"));
 }
 
 // Whole divisions at or below `mass`, moved up by `lift` divisions.
@@ -27,8 +29,8 @@ double whole_divisions(const Scale& scale, double mass, double lift) {
     const double divisions = mass / scale.division;
     if (!(std::abs(divisions) <= finest_display))
         throw Problem(Exit::could_not, "/scale/division_g",
-                      "a mass is more than a million divisions of the scale",
-                      "check the division, the mass and their units");
+                      Core::tr("a mass is more than a million divisions of the scale"),
+                      Core::tr("check the division, the mass and their units"));
     return std::floor(divisions + lift + sliver);
 }
 

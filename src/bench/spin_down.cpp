@@ -1,5 +1,6 @@
 #include <rampwright/bench/spin_down.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <Eigen/Dense>
 
@@ -72,17 +73,18 @@ Decline fit(const SpinDown& spin, double drag) {
 SpinDownFit fit_spin_down(const SpinDown& spin) {
     if (spin.time.size() < 4 || spin.time.size() != spin.speed.size())
         throw Problem(Exit::could_not, "-",
-                      "a spin-down curve needs at least four readings of time and speed",
-                      "read the speed more often while the wheel slows down");
+                      Core::tr("a spin-down curve needs at least four readings of time and speed"),
+                      Core::tr("read the speed more often while the wheel slows down"));
     for (Eigen::Index i = 1; i < spin.time.size(); ++i)
         if (!(spin.time[i] > spin.time[i - 1]))
-            throw Problem(Exit::could_not, "-", "the times of a spin-down curve do not increase",
-                          "sort the readings by time and leave out repeated ones");
+            throw Problem(Exit::could_not, "-", Core::tr("the times of a spin-down curve do not increase"),
+                          Core::tr("sort the readings by time and leave out repeated ones"));
 
     const Decline decline = fit(spin, spin.windage.value / spin.inertia.value);
     if (!(decline.deceleration > 0))
-        throw Problem(Exit::could_not, "-", "the wheel does not slow down by friction in these readings",
-                      "check the speeds, or let it run longer");
+        throw Problem(Exit::could_not, "-",
+                      Core::tr("the wheel does not slow down by friction in these readings"),
+                      Core::tr("check the speeds, or let it run longer"));
 
     SpinDownFit result;
     result.first_speed = decline.first;

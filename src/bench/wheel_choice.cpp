@@ -1,5 +1,6 @@
 #include <rampwright/bench/wheel_choice.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -87,8 +88,8 @@ Pair best_pair(const std::vector<Candidate>& by_diameter, double weight, std::si
 WheelChoice choose_wheels(const std::vector<MeasuredWheel>& wheels, const WheelWorth& worth) {
     std::vector<Candidate> c = candidates_of(wheels, worth);
     if (c.size() < 4)
-        throw Problem(Exit::could_not, "-", "fewer than four wheels have a mass",
-                      "weigh at least four wheels");
+        throw Problem(Exit::could_not, "-", Core::tr("fewer than four wheels have a mass"),
+                      Core::tr("weigh at least four wheels"));
     std::sort(c.begin(), c.end(), [](const Candidate& a, const Candidate& b) {
         return a.diameter != b.diameter ? a.diameter < b.diameter : a.wheel < b.wheel;
     });

@@ -2,6 +2,7 @@
 
 #include <rampwright/bench/wheel_table.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -73,8 +74,9 @@ WheelTable read_wheel_table(std::string_view text) {
     }
     if (std::none_of(columns.begin(), columns.end(),
                      [](const Column& c) { return c.meaning == Meaning::measured; }))
-        throw Problem(Exit::could_not, "-", "the table has no heading line that names a measured column",
-                      "start it with a line such as: name, mass_g, diameter_mm, runout_mm, bore_mm, spin_s");
+        throw Problem(
+            Exit::could_not, "-", Core::tr("the table has no heading line that names a measured column"),
+            Core::tr("start it with a line such as: name, mass_g, diameter_mm, runout_mm, bore_mm, spin_s"));
     table.faults = pasted.faults;
     for (const PastedRow& row : pasted.rows) {
         MeasuredWheel wheel;

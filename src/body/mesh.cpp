@@ -2,6 +2,7 @@
 #include "body/mesh_parts.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/decimal.hpp>
 
 #include <algorithm>
@@ -198,7 +199,8 @@ Mesh body_mesh(const BodyShape& shape, double chord) {
         try {
             Mesh mesh = triangulate(carve_body(stock, shape, chord, hair));
             if (mesh.triangles.empty())
-                throw Problem(Exit::could_not, "cuts", "the cuts leave no wood", "make them smaller");
+                throw Problem(Exit::could_not, "cuts", Core::tr("the cuts leave no wood"),
+                              Core::tr("make them smaller"));
             touching = separate_skins(mesh);
             if (touching) continue;
             constexpr double tolerance = 2e-7, shortest = 2e-6;
@@ -209,11 +211,12 @@ Mesh body_mesh(const BodyShape& shape, double chord) {
     }
     if (touching)
         throw Problem(Exit::could_not, "cuts",
-                      "wood touches wood along a line only, near (" + in_words(*touching) +
-                          ") mm: there the surface has no inside and outside",
-                      "move a cut there by a tenth of a millimetre");
-    throw Problem(Exit::could_not, "cuts", "the body's surface could not be closed",
-                  "move the cuts that nearly touch one another by a tenth of a millimetre");
+                      Core::tr("wood touches wood along a line only, near ({what}) mm: there the surface has "
+                               "no inside and outside",
+                               {{"what", in_words(*touching)}}),
+                      Core::tr("move a cut there by a tenth of a millimetre"));
+    throw Problem(Exit::could_not, "cuts", Core::tr("the body's surface could not be closed"),
+                  Core::tr("move the cuts that nearly touch one another by a tenth of a millimetre"));
 }
 
 } // namespace rampwright

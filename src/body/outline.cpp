@@ -2,6 +2,7 @@
 
 #include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <Eigen/Geometry>
 
@@ -137,22 +138,24 @@ std::vector<Vector2d> flatten(const Outline& outline, double tolerance) {
 void check_outline(const Outline& outline, const std::string& where) {
     for (size_t i = 0; i < outline.size(); ++i)
         if (!outline[i].at.allFinite())
-            throw Problem(Exit::could_not, where + "/" + std::to_string(i), "this point is not a number",
-                          "give it two finite coordinates");
+            throw Problem(Exit::could_not, where + "/" + std::to_string(i),
+                          Core::tr("this point is not a number"), Core::tr("give it two finite coordinates"));
     if (Ring(outline).size() < 3)
-        throw Problem(Exit::could_not, where, "an outline of fewer than three points encloses nothing",
-                      "give it at least three different points");
+        throw Problem(Exit::could_not, where,
+                      Core::tr("an outline of fewer than three points encloses nothing"),
+                      Core::tr("give it at least three different points"));
     const auto pieces = outline_pieces(outline);
     const std::vector<Chain> chains(pieces.begin(), pieces.end());
     const size_t n = pieces.size();
     for (size_t i = 0; i < n; ++i)
         for (size_t j = i + 1; j < n; ++j)
             if (cross(chains[i], chains[j], j == i + 1, i == 0 && j + 1 == n))
-                throw Problem(Exit::could_not, where + "/" + std::to_string(pieces[i].from),
-                              "the outline touches or crosses itself: the stretch from this point meets the "
-                              "one from point " +
-                                  std::to_string(pieces[j].from),
-                              "move one of the points so that the outline runs around the wood once");
+                throw Problem(
+                    Exit::could_not, where + "/" + std::to_string(pieces[i].from),
+                    Core::tr("the outline touches or crosses itself: the stretch from this point meets the "
+                             "one from point {what}",
+                             {{"what", std::to_string(pieces[j].from)}}),
+                    Core::tr("move one of the points so that the outline runs around the wood once"));
 }
 
 } // namespace rampwright

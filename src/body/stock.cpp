@@ -4,6 +4,7 @@
 #include "body/quadrature.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <Eigen/Geometry>
 
@@ -61,24 +62,27 @@ bool holds_rectangle(const Strips& strips, double x0, double x1, double v0, doub
 
 Outline require(const Outline& outline, const std::string& where) {
     if (outline.empty())
-        throw Problem(Exit::could_not, where, "the body has no outline here",
-                      "give it one of three points or more");
+        throw Problem(Exit::could_not, where, Core::tr("the body has no outline here"),
+                      Core::tr("give it one of three points or more"));
     return outline;
 }
 
 void check_cut(const Cut& cut, size_t index) {
-    const auto refuse = [&](const char* wrong, const char* remedy) {
+    const auto refuse = [&](const std::string& wrong, const std::string& remedy) {
         throw Problem(Exit::could_not, "cuts/" + std::to_string(index), wrong, remedy);
     };
     if (const auto* pocket = std::get_if<Pocket>(&cut)) {
         if (!pocket->low.allFinite() || !pocket->high.allFinite())
-            refuse("the pocket's corners are not numbers", "give both corners as [x, y, z] in millimetres");
+            refuse(Core::tr("the pocket's corners are not numbers"),
+                   Core::tr("give both corners as [x, y, z] in millimetres"));
     } else {
         const auto& bore = std::get<Bore>(cut);
         if (!bore.from.allFinite() || !bore.to.allFinite())
-            refuse("the bore's ends are not numbers", "give both ends as [x, y, z] in millimetres");
+            refuse(Core::tr("the bore's ends are not numbers"),
+                   Core::tr("give both ends as [x, y, z] in millimetres"));
         if (!(bore.diameter >= 0) || !std::isfinite(bore.diameter))
-            refuse("the bore's diameter is not a length of zero or more", "give its diameter in millimetres");
+            refuse(Core::tr("the bore's diameter is not a length of zero or more"),
+                   Core::tr("give its diameter in millimetres"));
     }
 }
 
@@ -114,8 +118,9 @@ Stock::Stock(const BodyShape& shape)
     for (size_t i = 0; i < shape.cuts.size(); ++i)
         check_cut(shape.cuts[i], i);
     if (!(radius_ >= 0) || !std::isfinite(radius_))
-        throw Problem(Exit::could_not, "edge_radius_mm", "the edge radius is not a length of zero or more",
-                      "give it in millimetres, or leave it out for sharp edges");
+        throw Problem(Exit::could_not, "edge_radius_mm",
+                      Core::tr("the edge radius is not a length of zero or more"),
+                      Core::tr("give it in millimetres, or leave it out for sharp edges"));
     for (const Strips* strips : {&profile_, &plan_})
         for (const auto& strip : strips->strips())
             for (const double x : {strip.x0, strip.x1})

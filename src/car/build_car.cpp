@@ -4,6 +4,7 @@
 #include <rampwright/car/wood_memo.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <Eigen/Geometry>
@@ -17,10 +18,6 @@ namespace {
 
 /// What a mass or a place is uncertain by where nothing better is known: 0.1 g and 0.3 mm, from memory.
 constexpr double usual_mass_sigma = 0.1 * gram, usual_place_sigma = 0.3 * millimetre;
-
-std::string corner_name(std::string_view what, Corner corner) {
-    return std::string(what) + " " + in_words(corner);
-}
 
 /// The body's own words for a place ("cuts/2") as a pointer into the project; holes come after the cuts.
 [[noreturn]] void throw_in_car(const Problem& problem, const std::string& key, std::size_t cuts) {
@@ -114,13 +111,16 @@ void add_holdings(const Project& project, const CarPlan& plan, CarModel& car) {
         const std::string place = "/ballast/" + std::to_string(i);
         const auto held = std::find_if(car.parts.begin(), car.parts.end(),
                                        [&](const Part& part) { return part.key == car.key + place; });
-        car.parts.push_back({PartKind::holding,
-                             car.key + place + "/held",
-                             (holding != nullptr ? holding->name : "what holds it") + " for " + piece.name,
-                             {},
-                             {mass.value, held->properties.centre, Eigen::Matrix3d::Zero()},
-                             mass.sigma,
-                             usual_place_sigma});
+        car.parts.push_back(
+            {PartKind::holding,
+             car.key + place + "/held",
+             Core::tr("{holding} for {piece}",
+                      {{"holding", holding != nullptr ? Core::tr(holding->name) : Core::tr("what holds it")},
+                       {"piece", piece.name}}),
+             {},
+             {mass.value, held->properties.centre, Eigen::Matrix3d::Zero()},
+             mass.sigma,
+             usual_place_sigma});
     }
 }
 
@@ -140,13 +140,15 @@ void add_parts(const Project& project, const CarPlan& plan, const BodyOutlines& 
             {kind, std::move(key), std::move(name), corner, properties, usual_mass_sigma, usual_place_sigma});
     };
     if (plan.body.finish > 0)
-        add(PartKind::finish, car.key + "/body/finish_g", "finish", {},
+        add(PartKind::finish, car.key + "/body/finish_g", Core::tr("finish"), {},
             finish_properties(plan.body.finish, outlines));
     for (const Wheel& wheel : car.wheels)
-        add(PartKind::axle, car.key + "/axles", corner_name("axle", wheel.corner), wheel.corner,
+        add(PartKind::axle, car.key + "/axles",
+            Core::tr("axle {corner}", {{"corner", in_words(wheel.corner)}}), wheel.corner,
             axle_properties(plan.axles, axle_shape(plan.axles, wheel)));
     for (const Wheel& wheel : car.wheels)
-        add(PartKind::wheel, wheel_key(car, wheel), corner_name("wheel", wheel.corner), wheel.corner,
+        add(PartKind::wheel, wheel_key(car, wheel),
+            Core::tr("wheel {corner}", {{"corner", in_words(wheel.corner)}}), wheel.corner,
             wheel_properties(wheel));
     for (std::size_t i = 0; i < plan.ballast.size(); ++i) {
         const BallastPlan& piece = plan.ballast[i];
@@ -192,7 +194,7 @@ CarModel build_car(const Project& project, std::size_t index, WoodMemo& memo) {
         plan.body.block_mass
             ? project.scale.division / std::sqrt(12.0) * car.body_mass / *plan.body.block_mass
             : std::max(plan.body.density_sigma * body.wood.volume, usual_mass_sigma);
-    car.parts.push_back({PartKind::body, car.key + "/body", "wood", std::nullopt,
+    car.parts.push_back({PartKind::body, car.key + "/body", Core::tr("wood"), std::nullopt,
                          with_density(body.wood, plan.body.density), wood_sigma, usual_place_sigma});
     add_parts(project, plan, outlines, car);
 

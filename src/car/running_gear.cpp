@@ -3,6 +3,7 @@
 
 #include <rampwright/car/wheel_profile.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <numbers>
@@ -48,7 +49,7 @@ void place_wheels(const CarPlan& plan, const BodyOutlines& outlines, CarModel& c
                           car.key + (is_front(corner) ? "/axles/front_x_mm" : "/axles/rear_x_mm"),
                           is_front(corner) ? "the front axle is not under the body"
                                            : "the rear axle is not under the body",
-                          "move it between the ends of the plan outline");
+                          Core::tr("move it between the ends of the plan outline"));
         const double out = plan.wheels[i].gap_to_body + wheel.width / 2;
         wheel.centre = {x, is_left(corner) ? sides->high + out : sides->low - out,
                         is_front(corner) ? car.front_z : car.rear_z};

@@ -1,6 +1,7 @@
 #include "car/running_surface.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <cmath>
 
@@ -20,7 +21,7 @@ double touching_radius(const CarModel& car, bool front) {
     if (count == 0)
         throw Problem(Exit::could_not, car.key + "/wheels",
                       front ? "no front wheel touches the track" : "no rear wheel touches the track",
-                      "set \"touches\" of at least one of them to true");
+                      Core::tr("set \"touches\" of at least one of them to true"));
     return sum / count;
 }
 
@@ -47,15 +48,17 @@ RunningSurface find_running_surface(const CarModel& car) {
     surface.rear_radius = touching_radius(car, false);
     surface.front_radius = touching_radius(car, true);
     if (!(car.front_x > car.rear_x))
-        throw Problem(Exit::could_not, car.key + "/axles", "the rear axle is not behind the front axle",
-                      "make \"front_x_mm\" larger than \"rear_x_mm\"");
+        throw Problem(Exit::could_not, car.key + "/axles",
+                      Core::tr("the rear axle is not behind the front axle"),
+                      Core::tr("make \"front_x_mm\" larger than \"rear_x_mm\""));
 
     const Vec2 between(car.front_x - car.rear_x, car.front_z - car.rear_z);
     const double distance = between.norm();
     const double rise = (surface.front_radius - surface.rear_radius) / distance;
     if (!(std::abs(rise) < 1))
-        throw Problem(Exit::could_not, car.key + "/wheels", "a wheel is larger than the wheelbase allows",
-                      "check \"outer_diameter_mm\" and the axles' places");
+        throw Problem(Exit::could_not, car.key + "/wheels",
+                      Core::tr("a wheel is larger than the wheelbase allows"),
+                      Core::tr("check \"outer_diameter_mm\" and the axles' places"));
     const double angle = std::atan2(between.y(), between.x()) - std::asin(rise);
     surface.along = {std::cos(angle), std::sin(angle)};
     surface.wheelbase = distance * std::sqrt(1 - rise * rise);

@@ -1,3 +1,5 @@
+#include "core/catalogues.hpp"
+
 #include <rampwright/explain/explain.hpp>
 
 #include <algorithm>
@@ -140,6 +142,13 @@ constexpr std::array texts{
 };
 
 } // namespace
+
+std::vector<std::string_view> explanation_texts() {
+    std::vector<std::string_view> list;
+    for (const ExplanationText& each : texts)
+        list.insert(list.end(), {each.plain, each.law, each.source});
+    return list;
+}
 
 const ExplanationText* find_explanation_text(std::string_view code) {
     const auto found =

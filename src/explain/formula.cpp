@@ -2,6 +2,7 @@
 
 #include "core/fill_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/decimal.hpp>
 
 #include <algorithm>
@@ -72,9 +73,9 @@ Explanation make_explanation(std::string_view code, const Words& words, const st
     assert(text && "a figure that is explained has a text in the catalogue");
     Explanation made;
     made.code = code;
-    made.plain = fill(text->plain, words);
-    made.law = text->law;
-    made.source = text->source;
+    made.plain = fill(Core::tr(text->plain), words);
+    made.law = Core::tr(text->law);
+    made.source = Core::tr(text->source);
     made.section = text->section;
     made.result = result;
     made.unit = std::move(unit);

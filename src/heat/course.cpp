@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/heat/heat.hpp>
 
 #include <algorithm>
@@ -70,8 +71,9 @@ Course::Course(const Track& track, const HeatCar& car)
         }
     }
     if (stretches_.empty())
-        throw Problem(Exit::could_not, "/track/finish_line_mm", "the finish line is reached before the start",
-                      "put the lines further apart");
+        throw Problem(Exit::could_not, "/track/finish_line_mm",
+                      Core::tr("the finish line is reached before the start"),
+                      Core::tr("put the lines further apart"));
 }
 
 double Course::find_line(double s, double guess) const {

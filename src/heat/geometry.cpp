@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/heat/geometry.hpp>
 
 #include <algorithm>
@@ -25,8 +26,9 @@ CentrePath::CentrePath(const Track& track, double radius) : track_(&track), radi
         const double sharpest =
             std::max(piece.curvature(), piece.curvature() + piece.curvature_rate() * piece.length());
         if (sharpest * radius >= 0.9)
-            throw Problem(Exit::could_not, "/track", "the surface turns upward about as tightly as a wheel",
-                          "check the arc's radius or the measured points");
+            throw Problem(Exit::could_not, "/track",
+                          Core::tr("the surface turns upward about as tightly as a wheel"),
+                          Core::tr("check the arc's radius or the measured points"));
     }
 }
 

@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/group_edits.hpp>
 
 #include <algorithm>
@@ -12,20 +13,22 @@ namespace {
 
 std::string piece_name(const Document& document, std::size_t car, std::size_t piece) {
     Json root = document.root;
-    return text_in(piece_at(root, car, piece), "piece", "piece " + std::to_string(piece + 1));
+    return text_in(piece_at(root, car, piece), "piece",
+                   Core::tr("piece {n}", {{"n", std::to_string(piece + 1)}}));
 }
 
 [[noreturn]] void none_left(const std::string& where, const ShelfPiece& piece, int left) {
     if (left > 0)
         throw Problem(Exit::could_not, where,
-                      "no more than " + std::to_string(left) + " of \"" + piece.name +
-                          "\" are left on the shelf",
-                      "take fewer, or raise the shelf's count");
-    const std::string all = piece.count == 1 ? "the only one" : "all " + std::to_string(piece.count);
+                      Core::tr("no more than {n} of \"{piece}\" are left on the shelf",
+                               {{"n", std::to_string(left)}, {"piece", piece.name}}),
+                      Core::tr("take fewer, or raise the shelf's count"));
     throw Problem(Exit::could_not, where,
-                  all + " of \"" + piece.name + "\" on the shelf " + (piece.count == 1 ? "is" : "are") +
-                      " in the car",
-                  "take another piece, or raise the shelf's count");
+                  piece.count == 1 ? Core::tr("the only one of \"{piece}\" on the shelf is in the car",
+                                              {{"piece", piece.name}})
+                                   : Core::tr("all {n} of \"{piece}\" on the shelf are in the car",
+                                              {{"n", std::to_string(piece.count)}, {"piece", piece.name}}),
+                  Core::tr("take another piece, or raise the shelf's count"));
 }
 
 } // namespace
@@ -75,49 +78,53 @@ Edit duplicate_ballast(const Document& document, std::size_t car, std::size_t pi
 }
 
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at) {
-    return make_edit(document, "Move ballast: " + piece_name(document, car, piece),
+    return make_edit(document, Core::tr("Move ballast") + ": " + piece_name(document, car, piece),
                      [&](Json& root) { piece_at(root, car, piece)["at_mm"] = file_point(at, "at_mm"); });
 }
 
 Edit move_ballast(const Document& document, std::size_t car, std::size_t piece, const Vec3& at,
                   const std::string& in) {
-    return make_edit(document, "Move ballast: " + piece_name(document, car, piece), [&](Json& root) {
-        Json& row = piece_at(root, car, piece);
-        row["at_mm"] = file_point(at, "at_mm");
-        if (in.empty())
-            row.erase("in");
-        else
-            row["in"] = in;
-    });
+    return make_edit(document, Core::tr("Move ballast") + ": " + piece_name(document, car, piece),
+                     [&](Json& root) {
+                         Json& row = piece_at(root, car, piece);
+                         row["at_mm"] = file_point(at, "at_mm");
+                         if (in.empty())
+                             row.erase("in");
+                         else
+                             row["in"] = in;
+                     });
 }
 
 Edit set_holding(const Document& document, std::size_t car, std::size_t piece, const std::string& held) {
-    return make_edit(document, "Set what holds " + piece_name(document, car, piece), [&](Json& root) {
-        Json& row = piece_at(root, car, piece);
-        row.erase("held_g");
-        if (held.empty())
-            row.erase("held");
-        else
-            row["held"] = held;
-    });
+    return make_edit(document,
+                     Core::tr("Set what holds {piece}", {{"piece", piece_name(document, car, piece)}}),
+                     [&](Json& root) {
+                         Json& row = piece_at(root, car, piece);
+                         row.erase("held_g");
+                         if (held.empty())
+                             row.erase("held");
+                         else
+                             row["held"] = held;
+                     });
 }
 
 Edit add_ballast(const Document& document, std::size_t car, const Json& piece) {
-    return make_edit(document, "Add ballast: " + text_in(piece, "piece", "piece"),
+    return make_edit(document, Core::tr("Add ballast") + ": " + text_in(piece, "piece", "piece"),
                      [&](Json& root) { list_in(car_at(root, car), "ballast").push_back(piece); });
 }
 
 Edit remove_ballast(const Document& document, std::size_t car, std::size_t piece) {
-    return make_edit(document, "Remove ballast: " + piece_name(document, car, piece), [&](Json& root) {
-        piece_at(root, car, piece);
-        car_at(root, car)["ballast"].erase(piece);
-    });
+    return make_edit(document, Core::tr("Remove ballast") + ": " + piece_name(document, car, piece),
+                     [&](Json& root) {
+                         piece_at(root, car, piece);
+                         car_at(root, car)["ballast"].erase(piece);
+                     });
 }
 
 Edit set_ballast_mass(const Document& document, std::size_t car, std::size_t piece, double mass_kg) {
-    return make_edit(document, "Set mass: " + piece_name(document, car, piece), [&](Json& root) {
-        piece_at(root, car, piece)["mass_g"] = file_number(mass_kg, "mass_g");
-    });
+    return make_edit(
+        document, Core::tr("Set mass") + ": " + piece_name(document, car, piece),
+        [&](Json& root) { piece_at(root, car, piece)["mass_g"] = file_number(mass_kg, "mass_g"); });
 }
 
 } // namespace rampwright

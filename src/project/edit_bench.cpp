@@ -2,6 +2,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 namespace rampwright {
 
@@ -118,36 +119,39 @@ Json& log_of(Json& root, std::size_t car) {
 } // namespace
 
 Edit set_bench_wheels(const Document& document, const std::vector<BenchWheel>& wheels) {
-    return replace_rows(document, "Set wheel table", "wheels", wheels, read_project(document).bench_wheels);
+    return replace_rows(document, Core::tr("Set wheel table"), "wheels", wheels,
+                        read_project(document).bench_wheels);
 }
 
 Edit set_bench_axles(const Document& document, const std::vector<BenchAxle>& axles) {
-    return replace_rows(document, "Set axle table", "axles", axles, read_project(document).bench_axles);
+    return replace_rows(document, Core::tr("Set axle table"), "axles", axles,
+                        read_project(document).bench_axles);
 }
 
 Edit set_pendulum(const Document& document, std::optional<std::size_t> wheel,
                   const PendulumReadings& readings) {
-    return make_edit(document, "Note a wheel's swings",
+    return make_edit(document, Core::tr("Note a wheel's swings"),
                      [&](Json& root) { put_pendulum(measured_of(root, wheel, "pendulum"), readings); });
 }
 
 Edit set_spin_down(const Document& document, std::optional<std::size_t> wheel,
                    const SpinDownReadings& readings) {
-    return make_edit(document, "Note a wheel's spin-down",
+    return make_edit(document, Core::tr("Note a wheel's spin-down"),
                      [&](Json& root) { put_spin_down(measured_of(root, wheel, "spin_down"), readings); });
 }
 
 Edit add_tuning_event(const Document& document, std::size_t car, const TuningEvent& event) {
-    return make_edit(document, event.drift ? "Log a roll" : "Log a turn of the axle", [&](Json& root) {
-        Json row = Json::object();
-        put(row, "drift_mm", event.drift);
-        put(row, "turned_deg", event.turned);
-        log_of(root, car).push_back(std::move(row));
-    });
+    return make_edit(document, event.drift ? Core::tr("Log a roll") : Core::tr("Log a turn of the axle"),
+                     [&](Json& root) {
+                         Json row = Json::object();
+                         put(row, "drift_mm", event.drift);
+                         put(row, "turned_deg", event.turned);
+                         log_of(root, car).push_back(std::move(row));
+                     });
 }
 
 Edit remove_tuning_event(const Document& document, std::size_t car, std::size_t event) {
-    return make_edit(document, "Remove from the tuning log", [&](Json& root) {
+    return make_edit(document, Core::tr("Remove from the tuning log"), [&](Json& root) {
         Json& log = log_of(root, car);
         element_of(log, event, "/cars/" + std::to_string(car) + "/steer/log", "entry");
         log.erase(event);
@@ -155,7 +159,7 @@ Edit remove_tuning_event(const Document& document, std::size_t car, std::size_t 
 }
 
 Edit clear_tuning_log(const Document& document, std::size_t car) {
-    return make_edit(document, "Empty the tuning log",
+    return make_edit(document, Core::tr("Empty the tuning log"),
                      [&](Json& root) { log_of(root, car) = Json::array(); });
 }
 

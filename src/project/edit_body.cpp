@@ -2,6 +2,7 @@
 
 #include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
 #include <rampwright/project/group_edits.hpp>
@@ -15,10 +16,6 @@ namespace {
 const char* outline_key(bool plan) {
     return plan ? "plan_mm" : "profile_mm";
 }
-std::string outline_name(bool plan) {
-    return plan ? "plan" : "profile";
-}
-
 std::string outline_place(std::size_t car, bool plan) {
     return "/cars/" + std::to_string(car) + "/body/" + outline_key(plan);
 }
@@ -53,13 +50,13 @@ Json& bore_at(Json& root, std::size_t car, std::size_t cut) {
     Json& found = cut_at(root, car, cut);
     if (text_in(found, "kind", "") != "bore")
         throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/body/cuts/" + std::to_string(cut),
-                      "a pocket has neither diameter nor point", "choose a bore");
+                      Core::tr("a pocket has neither diameter nor point"), Core::tr("choose a bore"));
     return found;
 }
 
 std::string name_of_cut(const Document& document, std::size_t car, std::size_t cut) {
     Json root = document.root;
-    return text_in(cut_at(root, car, cut), "name", "cut " + std::to_string(cut + 1));
+    return text_in(cut_at(root, car, cut), "name", Core::tr("cut {n}", {{"n", std::to_string(cut + 1)}}));
 }
 
 } // namespace
@@ -80,33 +77,40 @@ std::vector<Json*> pieces_in(Json& root, std::size_t car, const std::string& cut
 
 Edit move_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index,
                         const Vec2& to) {
-    return make_edit(document, "Move " + outline_name(plan) + " point", [&](Json& root) {
-        Json& point = point_at(outline_at(document, root, car, plan), car, plan, index);
-        point = make_point(to, plan, is_smooth(point));
-    });
+    return make_edit(document, plan ? Core::tr("Move plan point") : Core::tr("Move profile point"),
+                     [&](Json& root) {
+                         Json& point = point_at(outline_at(document, root, car, plan), car, plan, index);
+                         point = make_point(to, plan, is_smooth(point));
+                     });
 }
 
 Edit insert_outline_point(const Document& document, std::size_t car, bool plan, std::size_t before,
                           const Vec2& at, bool smooth) {
-    return make_edit(document, "Add " + outline_name(plan) + " point", [&](Json& root) {
-        Json& outline = outline_at(document, root, car, plan);
-        if (!outline.is_array() || before > outline.size()) point_at(outline, car, plan, before);
-        outline.insert(outline.begin() + static_cast<std::ptrdiff_t>(before), make_point(at, plan, smooth));
-    });
+    return make_edit(document, plan ? Core::tr("Add plan point") : Core::tr("Add profile point"),
+                     [&](Json& root) {
+                         Json& outline = outline_at(document, root, car, plan);
+                         if (!outline.is_array() || before > outline.size())
+                             point_at(outline, car, plan, before);
+                         outline.insert(outline.begin() + static_cast<std::ptrdiff_t>(before),
+                                        make_point(at, plan, smooth));
+                     });
 }
 
 Edit remove_outline_point(const Document& document, std::size_t car, bool plan, std::size_t index) {
-    return make_edit(document, "Remove " + outline_name(plan) + " point", [&](Json& root) {
-        Json& outline = outline_at(document, root, car, plan);
-        point_at(outline, car, plan, index);
-        outline.erase(index);
-    });
+    return make_edit(document, plan ? Core::tr("Remove plan point") : Core::tr("Remove profile point"),
+                     [&](Json& root) {
+                         Json& outline = outline_at(document, root, car, plan);
+                         point_at(outline, car, plan, index);
+                         outline.erase(index);
+                     });
 }
 
 Edit set_outline_smooth(const Document& document, std::size_t car, bool plan, std::size_t index,
                         bool smooth) {
-    const std::string kind = smooth ? " point smooth" : " point a corner";
-    return make_edit(document, "Make " + outline_name(plan) + kind, [&](Json& root) {
+    const std::string name =
+        plan ? (smooth ? Core::tr("Make plan point smooth") : Core::tr("Make plan point a corner"))
+             : (smooth ? Core::tr("Make profile point smooth") : Core::tr("Make profile point a corner"));
+    return make_edit(document, name, [&](Json& root) {
         Json& point = point_at(outline_at(document, root, car, plan), car, plan, index);
         if (is_smooth(point) == smooth) return;
         if (smooth)
@@ -133,8 +137,9 @@ Edit set_wood(const Document& document, std::size_t car, const std::string& wood
     const Wood* known = find_wood(wood);
     if (known == nullptr)
         throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/body/wood",
-                      "the wood \"" + wood + "\" is not in the table", "choose another");
-    return make_edit(document, "Choose wood: " + known->name, [&](Json& root) {
+                      Core::tr("the wood \"{what}\" is not in the table", {{"what", wood}}),
+                      Core::tr("choose another"));
+    return make_edit(document, Core::tr("Choose wood") + ": " + known->name, [&](Json& root) {
         Json& body = object_in(car_at(root, car), "body");
         body["wood"] = known->id;
         body.erase("density_kg_m3");
@@ -143,7 +148,7 @@ Edit set_wood(const Document& document, std::size_t car, const std::string& wood
 
 Edit start_from_shape(const Document& document, std::size_t car, const StartingShape& shape) {
     const Project project = read_project(document);
-    return make_edit(document, "Start from shape: " + shape.name, [&](Json& root) {
+    return make_edit(document, Core::tr("Start from shape") + ": " + shape.name, [&](Json& root) {
         Json& body = object_in(car_at(root, car), "body");
         const Vec3& block = project.cars.at(car).body.block;
         for (const bool plan : {false, true}) {
@@ -183,34 +188,35 @@ Edit duplicate_cut(const Document& document, std::size_t car, std::size_t cut, c
 }
 
 Edit set_cut_diameter(const Document& document, std::size_t car, std::size_t cut, double diameter) {
-    return make_edit(document, "Set diameter: " + name_of_cut(document, car, cut), [&](Json& root) {
-        bore_at(root, car, cut)["diameter_mm"] = file_number(diameter, "diameter_mm");
-    });
+    return make_edit(
+        document, Core::tr("Set diameter") + ": " + name_of_cut(document, car, cut),
+        [&](Json& root) { bore_at(root, car, cut)["diameter_mm"] = file_number(diameter, "diameter_mm"); });
 }
 
 Edit set_cut_pointed(const Document& document, std::size_t car, std::size_t cut, bool pointed) {
     const std::string name = name_of_cut(document, car, cut);
-    return make_edit(document, (pointed ? "Drill's point: " : "Flat end: ") + name,
+    return make_edit(document, (pointed ? Core::tr("Drill's point") : Core::tr("Flat end")) + ": " + name,
                      [&](Json& root) { bore_at(root, car, cut)["end"] = pointed ? "point" : "flat"; });
 }
 
 Edit add_cut(const Document& document, std::size_t car, const Json& cut) {
-    return make_edit(document, "Add cut: " + text_in(cut, "name", "cut"), [&](Json& root) {
+    return make_edit(document, Core::tr("Add cut") + ": " + text_in(cut, "name", "cut"), [&](Json& root) {
         list_in(object_in(car_at(root, car), "body"), "cuts").push_back(cut);
     });
 }
 
 Edit move_cut(const Document& document, std::size_t car, std::size_t cut, const Vec3& from, const Vec3& to) {
-    return make_edit(document, "Move cut: " + name_of_cut(document, car, cut), [&](Json& root) {
-        Json& moved = cut_at(root, car, cut);
-        moved["from_mm"] = file_point(from, "from_mm");
-        moved["to_mm"] = file_point(to, "to_mm");
-    });
+    return make_edit(document, Core::tr("Move cut") + ": " + name_of_cut(document, car, cut),
+                     [&](Json& root) {
+                         Json& moved = cut_at(root, car, cut);
+                         moved["from_mm"] = file_point(from, "from_mm");
+                         moved["to_mm"] = file_point(to, "to_mm");
+                     });
 }
 
 Edit remove_cut(const Document& document, std::size_t car, std::size_t cut) {
     const std::string name = name_of_cut(document, car, cut);
-    return make_edit(document, "Remove cut: " + name, [&](Json& root) {
+    return make_edit(document, Core::tr("Remove cut") + ": " + name, [&](Json& root) {
         cut_at(root, car, cut);
         car_at(root, car)["body"]["cuts"].erase(cut);
         // Pieces that lay in it stay where they are; putty cannot, and reading says so.
@@ -221,7 +227,7 @@ Edit remove_cut(const Document& document, std::size_t car, std::size_t cut) {
 
 Edit rename_cut(const Document& document, std::size_t car, std::size_t cut, const std::string& name) {
     const std::string old_name = name_of_cut(document, car, cut);
-    return make_edit(document, "Rename cut: " + name, [&](Json& root) {
+    return make_edit(document, Core::tr("Rename cut") + ": " + name, [&](Json& root) {
         cut_at(root, car, cut)["name"] = name;
         for (Json* piece : pieces_in(root, car, old_name))
             (*piece)["in"] = name;

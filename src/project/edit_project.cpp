@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -52,7 +53,7 @@ std::string new_car_id(const Json& cars, const std::string& name) {
 }
 
 Edit duplicate_car(const Document& document, std::size_t car, const std::string& new_name) {
-    return make_edit(document, "Duplicate car: " + car_name(document, car), [&](Json& root) {
+    return make_edit(document, Core::tr("Duplicate car") + ": " + car_name(document, car), [&](Json& root) {
         Json copy = car_at(root, car);
         Json& cars = root["cars"];
         copy["id"] = new_car_id(cars, new_name);
@@ -63,7 +64,7 @@ Edit duplicate_car(const Document& document, std::size_t car, const std::string&
 }
 
 Edit remove_car(const Document& document, std::size_t car) {
-    return make_edit(document, "Remove car: " + car_name(document, car), [&](Json& root) {
+    return make_edit(document, Core::tr("Remove car") + ": " + car_name(document, car), [&](Json& root) {
         car_at(root, car);
         Json& cars = root["cars"];
         write_out_ids(cars);
@@ -78,11 +79,13 @@ Edit remove_car(const Document& document, std::size_t car) {
 }
 
 Edit rename_car(const Document& document, std::size_t car, const std::string& name) {
-    return make_edit(document, "Rename car: " + name, [&](Json& root) { car_at(root, car)["name"] = name; });
+    return make_edit(document, Core::tr("Rename car") + ": " + name,
+                     [&](Json& root) { car_at(root, car)["name"] = name; });
 }
 
 Edit add_run(const Document& document, const Json& run) {
-    return make_edit(document, "Add run", [&](Json& root) { list_in(root, "runs").push_back(run); });
+    return make_edit(document, Core::tr("Add run"),
+                     [&](Json& root) { list_in(root, "runs").push_back(run); });
 }
 
 Edit remove_run(const Document& document, std::size_t run) {
@@ -90,7 +93,7 @@ Edit remove_run(const Document& document, std::size_t run) {
 }
 
 Edit add_shelf_piece(const Document& document, const Json& piece) {
-    return make_edit(document, "Add to shelf: " + text_in(piece, "piece", "piece"),
+    return make_edit(document, Core::tr("Add to shelf") + ": " + text_in(piece, "piece", "piece"),
                      [&](Json& root) { list_in(root, "shelf").push_back(piece); });
 }
 
@@ -100,7 +103,8 @@ Edit add_household_piece(const Document& document, const HouseholdPiece& piece) 
                                     [&](const ShelfPiece& each) { return each.name == piece.name; });
     if (there != project.shelf.end())
         throw Problem(Exit::could_not, "/shelf/" + std::to_string(there - project.shelf.begin()),
-                      "\"" + piece.name + "\" is on the shelf already", "take it from there");
+                      Core::tr("\"{what}\" is on the shelf already", {{"what", piece.name}}),
+                      Core::tr("take it from there"));
     constexpr std::array shapes{"box", "cylinder", "sphere", "sheet", "putty"};
     Json size = Json::array();
     for (const double each : piece.size)

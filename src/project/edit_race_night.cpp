@@ -2,6 +2,7 @@
 #include "project/rule_keys.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <numeric>
 
@@ -42,7 +43,7 @@ bool holds(const Json& readings, const char* key) {
 } // namespace
 
 Edit set_rules(const Document& document, const Json& rules, const std::string& title) {
-    return make_edit(document, "Choose rules: " + title, [&](Json& root) {
+    return make_edit(document, Core::tr("Choose rules") + ": " + title, [&](Json& root) {
         Json replaced = rules;
         if (const auto found = root.find("rules"); found != root.end() && found->is_object())
             for (const auto& [key, value] : found->items())
@@ -52,11 +53,11 @@ Edit set_rules(const Document& document, const Json& rules, const std::string& t
 }
 
 Edit set_readings(const Document& document, std::size_t car, const Readings& readings) {
-    return make_edit(document, "Weigh: " + car_name(document, car), [&](Json& root) {
+    return make_edit(document, Core::tr("Weigh") + ": " + car_name(document, car), [&](Json& root) {
         Json& as_built = object_in(car_at(root, car), "as_built");
         if (!as_built.is_object())
             throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/as_built",
-                          "no object stands here", "repair the file");
+                          Core::tr("no object stands here"), Core::tr("repair the file"));
         Json& kept = object_in(as_built, "readings");
         const bool had_whole = holds(kept, "whole_g"), had_front = holds(kept, "front_g"),
                    had_rear = holds(kept, "rear_g");

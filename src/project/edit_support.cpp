@@ -2,6 +2,7 @@
 
 #include <rampwright/body/outline.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/key_unit.hpp>
 
 #include <cmath>
@@ -43,8 +44,8 @@ void keep_outlines_simple(const Document& before, const Document& after, const P
             if (runs_round_once(outline_of(read, car)) ||
                 !runs_round_once(outline_of(read_project(before), car)))
                 continue;
-            throw Problem(Exit::could_not, place, "the outline would touch or cross itself",
-                          "keep its points in their order around the wood");
+            throw Problem(Exit::could_not, place, Core::tr("the outline would touch or cross itself"),
+                          Core::tr("keep its points in their order around the wood"));
         }
 }
 
@@ -62,7 +63,8 @@ Edit make_edit(const Document& document, std::string name, const std::function<v
 
 Json file_number(double si, std::string_view key) {
     if (!std::isfinite(si))
-        throw Problem(Exit::could_not, "-", "a number that is not finite", "give a finite number");
+        throw Problem(Exit::could_not, "-", Core::tr("a number that is not finite"),
+                      Core::tr("give a finite number"));
     const Unit* unit = find_key_unit(key);
     const double value = std::round((unit != nullptr ? from_si(si, *unit) : si) * 1e6) / 1e6;
     constexpr double largest_whole = 1e15;
@@ -85,7 +87,7 @@ Json& car_at(Json& root, std::size_t car) {
 
 std::string car_name(const Document& document, std::size_t car) {
     const auto cars = document.root.find("cars");
-    const std::string otherwise = "Car " + std::to_string(car + 1);
+    const std::string otherwise = Core::tr("Car {n}", {{"n", std::to_string(car + 1)}});
     if (cars == document.root.end() || !cars->is_array() || car >= cars->size()) return otherwise;
     return text_in((*cars)[car], "name", otherwise);
 }
@@ -104,8 +106,9 @@ Json& list_in(Json& parent, const std::string& key) {
 
 Json& element_of(Json& list, std::size_t index, const std::string& where, const std::string& what) {
     if (!list.is_array() || index >= list.size())
-        throw Problem(Exit::could_not, where + "/" + std::to_string(index), "there is no such " + what,
-                      "choose one that is there");
+        throw Problem(Exit::could_not, where + "/" + std::to_string(index),
+                      Core::tr("there is no such {what}", {{"what", what}}),
+                      Core::tr("choose one that is there"));
     return list[index];
 }
 

@@ -2,6 +2,7 @@
 
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <cmath>
 
@@ -43,8 +44,9 @@ void settle(Json& track) {
 Json& pieces_of(Json& root) {
     Json& track = object_in(root, "track");
     if (track.contains("measured_mm") && !track["measured_mm"].is_null())
-        throw Problem(Exit::could_not, "/track/measured_mm", "this lane is given by measured points",
-                      "change the points, or put another lane in");
+        throw Problem(Exit::could_not, "/track/measured_mm",
+                      Core::tr("this lane is given by measured points"),
+                      Core::tr("change the points, or put another lane in"));
     return list_in(track, "pieces");
 }
 
@@ -55,23 +57,23 @@ std::string piece_kind(const Json& piece) {
 } // namespace
 
 Edit set_track(const Document& document, const Json& track) {
-    return make_edit(document, "Lane: " + text_in(track, "title", "another"),
+    return make_edit(document, Core::tr("Lane") + ": " + text_in(track, "title", "another"),
                      [&](Json& root) { root["track"] = track; });
 }
 
 Edit add_track_piece(const Document& document, std::size_t before, const Json& piece) {
-    return make_edit(document, "Add to the lane: " + piece_kind(piece), [&](Json& root) {
+    return make_edit(document, Core::tr("Add to the lane") + ": " + piece_kind(piece), [&](Json& root) {
         Json& pieces = pieces_of(root);
         if (before > pieces.size())
-            throw Problem(Exit::could_not, "/track/pieces", "there is no such place in the lane",
-                          "choose one that is there");
+            throw Problem(Exit::could_not, "/track/pieces", Core::tr("there is no such place in the lane"),
+                          Core::tr("choose one that is there"));
         pieces.insert(pieces.begin() + std::ptrdiff_t(before), piece);
         settle(root["track"]);
     });
 }
 
 Edit set_track_piece(const Document& document, std::size_t index, const Json& piece) {
-    return make_edit(document, "Change the lane: " + piece_kind(piece), [&](Json& root) {
+    return make_edit(document, Core::tr("Change the lane") + ": " + piece_kind(piece), [&](Json& root) {
         Json& old = element_of(pieces_of(root), index, "/track/pieces", "piece of the lane");
         if (old == piece) return;
         old = piece;
@@ -80,7 +82,7 @@ Edit set_track_piece(const Document& document, std::size_t index, const Json& pi
 }
 
 Edit remove_track_piece(const Document& document, std::size_t index) {
-    return make_edit(document, "Remove from the lane", [&](Json& root) {
+    return make_edit(document, Core::tr("Remove from the lane"), [&](Json& root) {
         Json& pieces = pieces_of(root);
         element_of(pieces, index, "/track/pieces", "piece of the lane");
         pieces.erase(index);
@@ -89,7 +91,7 @@ Edit remove_track_piece(const Document& document, std::size_t index) {
 }
 
 Edit set_track_points(const Document& document, const std::vector<Vec2>& points) {
-    return make_edit(document, "Measured points of the lane", [&](Json& root) {
+    return make_edit(document, Core::tr("Measured points of the lane"), [&](Json& root) {
         Json list = Json::array();
         for (const Vec2& point : points)
             list.push_back(file_point(point, "measured_mm"));
@@ -104,7 +106,7 @@ Edit set_track_points(const Document& document, const std::vector<Vec2>& points)
 }
 
 Edit set_track_lines(const Document& document, double start, double finish) {
-    return make_edit(document, "Start and finish lines", [&](Json& root) {
+    return make_edit(document, Core::tr("Start and finish lines"), [&](Json& root) {
         Json& track = object_in(root, "track");
         track["start_line_mm"] = file_number(start, "start_line_mm");
         track["finish_line_mm"] = file_number(finish, "finish_line_mm");

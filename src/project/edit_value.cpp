@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <charconv>
@@ -10,7 +11,8 @@ namespace rampwright {
 namespace {
 
 [[noreturn]] void leads_nowhere(const std::string& pointer, const std::string& why) {
-    throw Problem(Exit::could_not, pointer.empty() ? "-" : pointer, why, "choose a value that is there");
+    throw Problem(Exit::could_not, pointer.empty() ? "-" : pointer, why,
+                  Core::tr("choose a value that is there"));
 }
 
 /// The keys of a JSON pointer (RFC 6901), outermost first.
@@ -20,9 +22,9 @@ std::vector<std::string> tokens_of(const std::string& pointer) {
         for (Json::json_pointer rest(pointer); !rest.empty(); rest.pop_back())
             tokens.push_back(rest.back());
     } catch (const Json::exception&) {
-        leads_nowhere(pointer, "this is no JSON pointer");
+        leads_nowhere(pointer, Core::tr("this is no JSON pointer"));
     }
-    if (tokens.empty()) leads_nowhere(pointer, "the project as a whole is not one value");
+    if (tokens.empty()) leads_nowhere(pointer, Core::tr("the project as a whole is not one value"));
     std::reverse(tokens.begin(), tokens.end());
     return tokens;
 }
@@ -32,7 +34,7 @@ Json& element_named(Json& list, const std::string& token, const std::string& poi
     const auto [end, error] = std::from_chars(token.data(), token.data() + token.size(), index);
     const bool is_index = error == std::errc() && end == token.data() + token.size();
     if (!is_index || index >= list.size())
-        leads_nowhere(pointer, "the list has no element \"" + token + "\"");
+        leads_nowhere(pointer, Core::tr("the list has no element \"{what}\"", {{"what", token}}));
     return list[index];
 }
 
@@ -52,14 +54,15 @@ Edit set_value(const Document& document, const std::string& pointer, const Json&
                 if (value.is_null() && !at->contains(tokens[i])) return;
                 at = &(*at)[tokens[i]];
             } else {
-                leads_nowhere(pointer, "a plain value stands on the way there");
+                leads_nowhere(pointer, Core::tr("a plain value stands on the way there"));
             }
         }
         if (at->is_null() && value.is_null()) return;
         if (at->is_null()) *at = Json::object();
         if (at->is_array()) {
             Json& element = element_named(*at, tokens.back(), pointer);
-            if (value.is_null()) leads_nowhere(pointer, "an element of a list cannot be left out by itself");
+            if (value.is_null())
+                leads_nowhere(pointer, Core::tr("an element of a list cannot be left out by itself"));
             element = value;
         } else if (at->is_object()) {
             if (value.is_null())
@@ -67,7 +70,7 @@ Edit set_value(const Document& document, const std::string& pointer, const Json&
             else
                 (*at)[tokens.back()] = value;
         } else {
-            leads_nowhere(pointer, "a plain value stands on the way there");
+            leads_nowhere(pointer, Core::tr("a plain value stands on the way there"));
         }
     });
 }
@@ -75,7 +78,7 @@ Edit set_value(const Document& document, const std::string& pointer, const Json&
 Edit set_units(const Document& document, UnitSystem units) {
     const bool metric = units == UnitSystem::metric;
     return set_value(document, "/units", metric ? "metric" : "inch-ounce",
-                     metric ? "Show millimetres and grams" : "Show inches and ounces");
+                     metric ? Core::tr("Show millimetres and grams") : Core::tr("Show inches and ounces"));
 }
 
 } // namespace rampwright

@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/document.hpp>
 
 #include <cerrno>
@@ -19,39 +20,39 @@ Problem system_problem(const std::string& doing, int error, const fs::path& path
     std::string cause, remedy;
     switch (error) {
     case ENOENT:
-        cause = "there is no such file or folder";
-        remedy = "check the name";
+        cause = Core::tr("there is no such file or folder");
+        remedy = Core::tr("check the name");
         break;
     case EACCES:
     case EPERM:
-        cause = "permission denied";
-        remedy = "choose another place, or change the permissions";
+        cause = Core::tr("permission denied");
+        remedy = Core::tr("choose another place, or change the permissions");
         break;
     case EROFS:
-        cause = "the place is read-only";
-        remedy = "choose another place";
+        cause = Core::tr("the place is read-only");
+        remedy = Core::tr("choose another place");
         break;
     case ENOTDIR:
-        cause = "a part of the path is a file, not a folder";
-        remedy = "check the path";
+        cause = Core::tr("a part of the path is a file, not a folder");
+        remedy = Core::tr("check the path");
         break;
     case EISDIR:
-        cause = "it is a folder";
-        remedy = "name a file in it";
+        cause = Core::tr("it is a folder");
+        remedy = Core::tr("name a file in it");
         break;
     case ENOSPC:
     case EDQUOT:
     case EFBIG:
-        cause = "the disk is full";
-        remedy = "make room or choose another place; the old file is as it was";
+        cause = Core::tr("the disk is full");
+        remedy = Core::tr("make room or choose another place; the old file is as it was");
         break;
     case ENAMETOOLONG:
-        cause = "the name is too long";
-        remedy = "choose a shorter one";
+        cause = Core::tr("the name is too long");
+        remedy = Core::tr("choose a shorter one");
         break;
     default:
         cause = std::generic_category().message(error);
-        remedy = "try again, or choose another place";
+        remedy = Core::tr("try again, or choose another place");
     }
     return {Exit::could_not, "-", doing + ": " + cause, remedy, path.string()};
 }
@@ -102,7 +103,7 @@ fs::path real_target(const fs::path& path) {
         if (error) break;
         target = next.is_absolute() ? next : target.parent_path() / next;
     }
-    if (fs::is_symlink(target, error)) throw system_problem("cannot be written", ELOOP, path);
+    if (fs::is_symlink(target, error)) throw system_problem(Core::tr("cannot be written"), ELOOP, path);
     return target;
 }
 
@@ -140,7 +141,7 @@ bool write_all(int number, std::string_view text) {
 
 Document load_document(const fs::path& path) {
     const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-    if (!file) throw system_problem("cannot be opened", errno, path);
+    if (!file) throw system_problem(Core::tr("cannot be opened"), errno, path);
     std::string text;
     std::string block(1u << 16, '\0');
     // One byte above the limit is enough for the parser to refuse it; a device may have no end.
@@ -148,7 +149,7 @@ Document load_document(const fs::path& path) {
         const ssize_t count = ::read(file.get(), block.data(), block.size());
         if (count < 0) {
             if (errno == EINTR) continue;
-            throw system_problem("cannot be read", errno, path);
+            throw system_problem(Core::tr("cannot be read"), errno, path);
         }
         if (count == 0) break;
         text.append(block, 0, static_cast<std::size_t>(count));
@@ -161,7 +162,7 @@ Document load_document(const fs::path& path) {
 }
 
 void write_file(const fs::path& path, std::string_view text) {
-    const std::string doing = "cannot be written";
+    const std::string doing = Core::tr("cannot be written");
     const fs::path target = real_target(path);
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
 
@@ -170,8 +171,9 @@ void write_file(const fs::path& path, std::string_view text) {
     if (!exists && errno != ENOENT) throw system_problem(doing, errno, path);
     if (exists && S_ISDIR(old.st_mode)) throw system_problem(doing, EISDIR, path);
     if (exists && !S_ISREG(old.st_mode))
-        throw Problem(Exit::could_not, "-", doing + ": it is a device or a pipe, not an ordinary file",
-                      "name an ordinary file", path.string());
+        throw Problem(Exit::could_not, "-",
+                      Core::tr("{what}: it is a device or a pipe, not an ordinary file", {{"what", doing}}),
+                      Core::tr("name an ordinary file"), path.string());
     // Renaming over it would need no permission on the file itself, but a write-protected file is
     // one that somebody wants kept.
     if (exists && ::access(target.c_str(), W_OK) != 0) throw system_problem(doing, errno, path);

@@ -1,5 +1,6 @@
 #include "project/edit_support.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/job.hpp>
 
 #include <algorithm>
@@ -96,18 +97,20 @@ StepState step_state(const Document& document, const Project& project, std::size
 
 Edit set_decided(const Document& document, std::size_t car, JobStep step, bool decided) {
     const std::string word(to_string(step));
-    return make_edit(document, (decided ? "Confirm step: " : "Open step again: ") + word, [&](Json& root) {
-        Json& plan = car_at(root, car);
-        // Written anew in the job's order, whatever order the file had.
-        Json list = Json::array();
-        for (const JobStep each : all_job_steps)
-            if (each == step ? decided : names(decided_list(document, car), each))
-                list.push_back(std::string(to_string(each)));
-        if (list.empty())
-            plan.erase("decided");
-        else
-            plan["decided"] = std::move(list);
-    });
+    return make_edit(document,
+                     (decided ? Core::tr("Confirm step") : Core::tr("Open step again")) + ": " + word,
+                     [&](Json& root) {
+                         Json& plan = car_at(root, car);
+                         // Written anew in the job's order, whatever order the file had.
+                         Json list = Json::array();
+                         for (const JobStep each : all_job_steps)
+                             if (each == step ? decided : names(decided_list(document, car), each))
+                                 list.push_back(std::string(to_string(each)));
+                         if (list.empty())
+                             plan.erase("decided");
+                         else
+                             plan["decided"] = std::move(list);
+                     });
 }
 
 } // namespace rampwright

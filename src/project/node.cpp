@@ -4,6 +4,7 @@
 #include "project/pointer_token.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/key_unit.hpp>
 
 #include <cmath>
@@ -27,15 +28,15 @@ std::string found_text(const Json& value) {
 std::string kind_of(const Json& value) {
     switch (value.type()) {
     case Json::value_t::object:
-        return "an object";
+        return Core::tr("an object");
     case Json::value_t::array:
-        return "a list";
+        return Core::tr("a list");
     case Json::value_t::string:
-        return "the text " + found_text(value);
+        return Core::tr("the text {text}", {{"text", found_text(value)}});
     case Json::value_t::boolean:
         return found_text(value);
     default:
-        return "the number " + found_text(value);
+        return Core::tr("the number {number}", {{"number", found_text(value)}});
     }
 }
 
@@ -61,7 +62,7 @@ Node::Node(const Json* value, std::string where, std::string unit_key, std::vect
       assumed_(assumed) {}
 
 const Node& Node::object() const {
-    if (present() && !value_->is_object()) refuse_type("an object { ... }");
+    if (present() && !value_->is_object()) refuse_type(Core::tr("an object { ... }"));
     return *this;
 }
 
@@ -88,7 +89,7 @@ Node Node::element(std::size_t index) const {
 std::vector<Node> Node::rows() const {
     std::vector<Node> rows;
     if (!present()) return rows;
-    if (!value_->is_array()) refuse_type("a list [ ... ]");
+    if (!value_->is_array()) refuse_type(Core::tr("a list [ ... ]"));
     rows.reserve(value_->size());
     for (const Json& element : *value_)
         rows.push_back(Node(&element, where_ + "/" + std::to_string(rows.size()), unit_key_, assumed_));
@@ -110,16 +111,18 @@ std::string Node::shown() const {
 
 double Node::raw_number(Limits limits) const {
     const Json& found = required("a number");
-    if (!found.is_number()) refuse_type("a number");
+    if (!found.is_number()) refuse_type(Core::tr("a number"));
     const double value = found.get<double>();
     const Unit unit = unit_of(unit_key_);
     const bool inside = std::isfinite(value) && value <= limits.high &&
                         (limits.above_low ? value > limits.low : value >= limits.low);
     if (!inside)
-        refuse(with_unit(value, unit) + " is out of range",
-               "give a value " + std::string(limits.above_low ? "above " : "from ") +
-                   plain_number(limits.low) + (limits.above_low ? ", up to " : " to ") +
-                   with_unit(limits.high, unit));
+        refuse(Core::tr("{what} is out of range", {{"what", with_unit(value, unit)}}),
+               limits.above_low
+                   ? Core::tr("give a value above {low}, up to {high}",
+                              {{"low", plain_number(limits.low)}, {"high", with_unit(limits.high, unit)}})
+                   : Core::tr("give a value from {low} to {high}",
+                              {{"low", plain_number(limits.low)}, {"high", with_unit(limits.high, unit)}}));
     return value;
 }
 
@@ -143,8 +146,9 @@ std::optional<double> Node::maybe_number(Limits limits) const {
 int Node::whole(int low, int high) const {
     const double value = raw_number(from_to(low, high));
     if (value != std::floor(value))
-        refuse(plain_number(value) + " is not a whole number",
-               "give a whole number from " + std::to_string(low) + " to " + std::to_string(high));
+        refuse(Core::tr("{what} is not a whole number", {{"what", plain_number(value)}}),
+               Core::tr("give a whole number from {what} to {other}",
+                        {{"what", std::to_string(low)}, {"other", std::to_string(high)}}));
     return static_cast<int>(value);
 }
 
@@ -156,7 +160,7 @@ int Node::whole(int low, int high, int otherwise) const {
 
 std::string Node::text(std::string otherwise) const {
     if (!present()) return otherwise;
-    if (!value_->is_string()) refuse_type("a text in quotes");
+    if (!value_->is_string()) refuse_type(Core::tr("a text in quotes"));
     return value_->get<std::string>();
 }
 
@@ -167,7 +171,7 @@ std::string Node::label() const {
 
 bool Node::flag() const {
     const Json& found = required("true or false");
-    if (!found.is_boolean()) refuse_type("true or false");
+    if (!found.is_boolean()) refuse_type(Core::tr("true or false"));
     return found.get<bool>();
 }
 
@@ -179,7 +183,7 @@ bool Node::flag(bool otherwise) const {
 
 std::string Node::word_text() const {
     required("a word in quotes");
-    if (!value_->is_string()) refuse_type("a word in quotes");
+    if (!value_->is_string()) refuse_type(Core::tr("a word in quotes"));
     return value_->get<std::string>();
 }
 
@@ -187,9 +191,9 @@ std::vector<double> Node::numbers(std::size_t count, Limits limits) const {
     required("a list of " + std::to_string(count) + " numbers");
     const std::vector<Node> elements = rows();
     if (elements.size() != count)
-        refuse("a list of " + std::to_string(elements.size()) + " where " + std::to_string(count) +
-                   " are needed",
-               "give " + std::to_string(count) + " numbers");
+        refuse(Core::tr("a list of {what} where {other} are needed",
+                        {{"what", std::to_string(elements.size())}, {"other", std::to_string(count)}}),
+               Core::tr("give {what} numbers", {{"what", std::to_string(count)}}));
     std::vector<double> numbers;
     for (const Node& element : elements)
         numbers.push_back(element.number(limits));
@@ -225,7 +229,7 @@ double Node::assume_si(double value, double sigma_in_file_unit, Tag tag) const {
 }
 
 const Json& Node::required(const std::string& wanted) const {
-    if (!present()) refuse_missing("give " + wanted);
+    if (!present()) refuse_missing(Core::tr("give {what}", {{"what", Core::tr(wanted)}}));
     return *value_;
 }
 
@@ -234,18 +238,20 @@ void Node::refuse(const std::string& wrong, const std::string& remedy) const {
 }
 
 void Node::refuse_missing(const std::string& remedy) const {
-    refuse("a value is missing here", remedy);
+    refuse(Core::tr("a value is missing here"), remedy);
 }
 
 void Node::refuse_type(const std::string& wanted) const {
-    refuse(kind_of(*value_) + " stands where " + wanted + " is needed", "give " + wanted);
+    refuse(Core::tr("{what} stands where {other} is needed", {{"what", kind_of(*value_)}, {"other", wanted}}),
+           Core::tr("give {what}", {{"what", wanted}}));
 }
 
 void Node::refuse_word(const std::string& found, const std::vector<std::string_view>& known) const {
     std::string list;
     for (const std::string_view word : known)
         list += (list.empty() ? "\"" : ", \"") + std::string(word) + "\"";
-    refuse(found_text(Json(found)) + " is not known here", "use one of " + list);
+    refuse(Core::tr("{what} is not known here", {{"what", found_text(Json(found))}}),
+           Core::tr("use one of {what}", {{"what", list}}));
 }
 
 } // namespace rampwright

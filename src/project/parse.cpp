@@ -3,6 +3,7 @@
 #include "project/pointer_token.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/document.hpp>
 
 #include <charconv>
@@ -78,8 +79,9 @@ public:
         Level& level = levels_.back();
         level.key = std::move(name);
         if (!level.seen.insert(level.key).second)
-            throw Problem(Exit::not_ours, here(), "the key \"" + level.key + "\" stands twice in one object",
-                          "keep one of them");
+            throw Problem(Exit::not_ours, here(),
+                          Core::tr("the key \"{what}\" stands twice in one object", {{"what", level.key}}),
+                          Core::tr("keep one of them"));
         return true;
     }
 
@@ -87,10 +89,11 @@ public:
         constexpr int number_overflow = 406;
         const std::string where = line_and_column(text_, position == 0 ? 0 : position - 1);
         if (error.id == number_overflow)
-            throw Problem(Exit::not_ours, where, "a number too large to hold",
-                          "give a number between -1e308 and 1e308");
-        throw Problem(Exit::not_ours, where, "the text is not JSON: " + reason_of(error.what()),
-                      "correct the text there, or take an older copy of the file");
+            throw Problem(Exit::not_ours, where, Core::tr("a number too large to hold"),
+                          Core::tr("give a number between -1e308 and 1e308"));
+        throw Problem(Exit::not_ours, where,
+                      Core::tr("the text is not JSON: {what}", {{"what", reason_of(error.what())}}),
+                      Core::tr("correct the text there, or take an older copy of the file"));
     }
 
 private:
@@ -133,8 +136,9 @@ private:
     bool open(Json&& container) {
         if (levels_.size() == deepest_nesting)
             throw Problem(Exit::not_ours, here(),
-                          "lists and objects nested more than " + std::to_string(deepest_nesting) + " deep",
-                          "a project needs no more than ten; take an older copy of the file");
+                          Core::tr("lists and objects nested more than {what} deep",
+                                   {{"what", std::to_string(deepest_nesting)}}),
+                          Core::tr("a project needs no more than ten; take an older copy of the file"));
         Json* node = put(std::move(container));
         levels_.push_back({node, {}, {}});
         return true;
@@ -153,18 +157,19 @@ private:
 void check_that_it_is_ours(const Json& root) {
     const auto format = root.is_object() ? root.find("format") : root.end();
     if (!root.is_object() || format == root.end() || *format != "rampwright-project")
-        throw Problem(Exit::not_ours, root.is_object() ? "/format" : "-", "this is not a Rampwright project",
-                      "open a file whose \"format\" is \"rampwright-project\"");
+        throw Problem(Exit::not_ours, root.is_object() ? "/format" : "-",
+                      Core::tr("this is not a Rampwright project"),
+                      Core::tr("open a file whose \"format\" is \"rampwright-project\""));
     const auto version = root.find("version");
     if (version == root.end() || !version->is_number_unsigned() || *version == 0)
-        throw Problem(Exit::not_ours, "/version", "the version of the format is missing or damaged",
-                      "it should be a whole number, " + std::to_string(project_file_version) +
-                          " for this program");
+        throw Problem(Exit::not_ours, "/version", Core::tr("the version of the format is missing or damaged"),
+                      Core::tr("it should be a whole number, {what} for this program",
+                               {{"what", std::to_string(project_file_version)}}));
     if (version->get<std::uint64_t>() > project_file_version)
         throw Problem(Exit::not_ours, "/version",
-                      "the file is of version " + version->dump() + ", newer than this program reads (" +
-                          std::to_string(project_file_version) + ")",
-                      "open it with a newer Rampwright");
+                      Core::tr("the file is of version {what}, newer than this program reads ({other})",
+                               {{"what", version->dump()}, {"other", std::to_string(project_file_version)}}),
+                      Core::tr("open it with a newer Rampwright"));
 }
 
 } // namespace
@@ -172,8 +177,9 @@ void check_that_it_is_ours(const Json& root) {
 Json parse_tree(std::string_view text) {
     if (text.size() > largest_project_file)
         throw Problem(Exit::not_ours, "-",
-                      "the file is larger than " + std::to_string(largest_project_file >> 20) + " MiB",
-                      "a project is far smaller; check that this is the right file");
+                      Core::tr("the file is larger than {what} MiB",
+                               {{"what", std::to_string(largest_project_file >> 20)}}),
+                      Core::tr("a project is far smaller; check that this is the right file"));
     TreeBuilder builder(text);
     Json::sax_parse(text.begin(), text.end(), &builder);
     return builder.take();

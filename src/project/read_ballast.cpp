@@ -1,6 +1,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -62,8 +63,9 @@ PieceBody read_piece(const Node& piece) {
         if (body.shape == PieceShape::putty) mass.refuse_missing("weigh the putty and give its mass");
         const Material* material = find_material(body.material);
         if (material == nullptr)
-            mass.refuse("the mass is missing, and the material \"" + body.material + "\" is not in the table",
-                        "give mass_g, or one of " + names_of(materials()));
+            mass.refuse(Core::tr("the mass is missing, and the material \"{what}\" is not in the table",
+                                 {{"what", body.material}}),
+                        Core::tr("give mass_g, or one of {what}", {{"what", names_of(materials())}}));
         const double computed = material->density.value * volume_of(body.shape, body.size);
         body.mass = mass.assume_si(
             computed, computed / gram * material->density.sigma / material->density.value, material->status);
@@ -88,15 +90,16 @@ std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<Cut
         const bool known =
             std::any_of(cuts.begin(), cuts.end(), [&](const CutPlan& c) { return c.name == piece.in; });
         if (!piece.in.empty() && !known)
-            in.refuse("no cut of this car has the name \"" + piece.in + "\"",
-                      "give the name of one of its cuts, or leave it out");
+            in.refuse(Core::tr("no cut of this car has the name \"{what}\"", {{"what", piece.in}}),
+                      Core::tr("give the name of one of its cuts, or leave it out"));
         const Node held = row["held"], held_mass = row["held_g"];
         piece.held_mass = held_mass.maybe_number(from_to(0, 1000));
         if (held.present()) {
             const Holding* holding = find_holding(held.text());
             if (holding == nullptr)
-                held.refuse("\"" + held.text() + "\" is no way of holding a weight that the table knows",
-                            "give one of " + names_of(holdings()));
+                held.refuse(Core::tr("\"{what}\" is no way of holding a weight that the table knows",
+                                     {{"what", held.text()}}),
+                            Core::tr("give one of {what}", {{"what", names_of(holdings())}}));
             piece.held = holding->id;
             if (!piece.held_mass)
                 held_mass.assume_si(holding->mass.value, holding->mass.sigma / gram, holding->status);

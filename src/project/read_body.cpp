@@ -1,5 +1,6 @@
 #include "project/read_parts.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/materials/moisture.hpp>
 
@@ -26,8 +27,8 @@ Vec3 read_block(const Node& block) {
 PlanPoint read_point(const Node& row) {
     const std::vector<Node> parts = row.rows();
     if (parts.size() != 2 && parts.size() != 3)
-        row.refuse("a point of " + std::to_string(parts.size()) + " parts",
-                   "give [a, b] or [a, b, \"smooth\"]");
+        row.refuse(Core::tr("a point of {what} parts", {{"what", std::to_string(parts.size())}}),
+                   Core::tr("give [a, b] or [a, b, \"smooth\"]"));
     PlanPoint point;
     point.at = {parts[0].number(coordinate), parts[1].number(coordinate)};
     if (parts.size() == 3) point.smooth = parts[2].word<bool>({{"smooth", true}, {"corner", false}});
@@ -46,7 +47,7 @@ std::vector<PlanPoint> read_outline(const Node& outline, const Vec2& low, const 
     if (points.size() < 3)
         outline.refuse("an outline of " + std::to_string(points.size()) +
                            (points.size() == 1 ? " point" : " points"),
-                       "give at least 3, or leave the outline out for the block's rectangle");
+                       Core::tr("give at least 3, or leave the outline out for the block's rectangle"));
     return points;
 }
 
@@ -59,12 +60,13 @@ CutPlan read_cut(const Node& row, std::size_t index) {
     cut.from = from.point3(coordinate);
     cut.to = to.point3(coordinate);
     if (cut.is_bore) {
-        if (cut.from == cut.to) to.refuse("a bore that ends where it starts", "give two different centres");
+        if (cut.from == cut.to)
+            to.refuse(Core::tr("a bore that ends where it starts"), Core::tr("give two different centres"));
         cut.diameter = row["diameter_mm"].number(above(0, 200));
         cut.pointed = row["end"].word<bool>({{"flat", false}, {"point", true}}, false);
     } else if ((cut.from.array() == cut.to.array()).any()) {
-        to.refuse("a pocket without length, width or depth",
-                  "give two opposite corners that differ in x, in y and in z");
+        to.refuse(Core::tr("a pocket without length, width or depth"),
+                  Core::tr("give two opposite corners that differ in x, in y and in z"));
     }
     return cut;
 }
@@ -74,8 +76,9 @@ std::vector<CutPlan> read_cuts(const Node& cuts) {
     for (const Node& row : cuts.rows()) {
         CutPlan cut = read_cut(row, list.size());
         if (std::any_of(list.begin(), list.end(), [&](const CutPlan& c) { return c.name == cut.name; }))
-            row["name"].refuse("two cuts of this car have the name \"" + cut.name + "\"",
-                               "give each cut a name of its own");
+            row["name"].refuse(
+                Core::tr("two cuts of this car have the name \"{what}\"", {{"what", cut.name}}),
+                Core::tr("give each cut a name of its own"));
         list.push_back(std::move(cut));
     }
     return list;
@@ -101,8 +104,9 @@ void read_density(const Node& body, BodyPlan& plan) {
     } else {
         const Wood* known = find_wood(plan.wood);
         if (known == nullptr)
-            body["wood"].refuse("the wood \"" + plan.wood + "\" is not in the table",
-                                "give density_kg_m3 or block_mass_g, or one of " + names_of(woods()));
+            body["wood"].refuse(Core::tr("the wood \"{what}\" is not in the table", {{"what", plan.wood}}),
+                                Core::tr("give density_kg_m3 or block_mass_g, or one of {what}",
+                                         {{"what", names_of(woods())}}));
         plan.density = known->density.value;
         plan.density_sigma = known->density.sigma;
         if (const double water = moisture.number(wet, {100 * table_moisture}); moisture.present()) {

@@ -1,6 +1,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/data_table.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/job.hpp>
 
 namespace rampwright {
@@ -20,8 +21,8 @@ SteerNote read_steer(const Node& steer) {
         TuningEvent event{row["drift_mm"].maybe_number(from_to(-1000, 1000)),
                           row["turned_deg"].maybe_number(from_to(-360, 360))};
         if (event.drift.has_value() == event.turned.has_value())
-            row.refuse("an entry of the log is a roll or a turn",
-                       "give \"drift_mm\" or \"turned_deg\", not both");
+            row.refuse(Core::tr("an entry of the log is a roll or a turn"),
+                       Core::tr("give \"drift_mm\" or \"turned_deg\", not both"));
         s.log.push_back(event);
     }
     return s;
@@ -79,7 +80,8 @@ std::vector<double> read_weighings(const Node& list, Limits limits) {
     std::vector<double> weighings;
     for (const Node& row : list.rows())
         weighings.push_back(row.number(limits));
-    if (weighings.size() > most) list.refuse("more than a hundred weighings", "keep a few");
+    if (weighings.size() > most)
+        list.refuse(Core::tr("more than a hundred weighings"), Core::tr("keep a few"));
     return weighings;
 }
 

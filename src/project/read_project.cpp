@@ -1,5 +1,6 @@
 #include "project/read_parts.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/document.hpp>
 
 #include <algorithm>
@@ -29,7 +30,8 @@ Project read_project(const Document& document) {
     for (const Node& row : root["cars"].rows()) {
         CarPlan car = read_car(row, p.cars.size(), p.model);
         if (std::any_of(p.cars.begin(), p.cars.end(), [&](const CarPlan& c) { return c.id == car.id; }))
-            row["id"].refuse("two cars have the id \"" + car.id + "\"", "give each car an id of its own");
+            row["id"].refuse(Core::tr("two cars have the id \"{what}\"", {{"what", car.id}}),
+                             Core::tr("give each car an id of its own"));
         p.cars.push_back(std::move(car));
     }
     p.runs = read_runs(root["runs"], p.cars);

@@ -1,6 +1,8 @@
 #include "project/read_parts.hpp"
 #include "project/rule_keys.hpp"
 
+#include <rampwright/core/say.hpp>
+
 namespace rampwright {
 
 namespace {
@@ -11,7 +13,7 @@ Range read_range(const Node& range, double largest) {
     r.min = range.inner("min").maybe_number(from_to(0, largest));
     r.max = range.inner("max").maybe_number(above(0, largest));
     if (r.min && r.max && *r.min > *r.max)
-        range.refuse("the smallest is above the largest", "exchange \"min\" and \"max\"");
+        range.refuse(Core::tr("the smallest is above the largest"), Core::tr("exchange \"min\" and \"max\""));
     return r;
 }
 

@@ -2,6 +2,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 
@@ -21,8 +22,8 @@ Vec2 read_ring(const Node& ring, double inner, double outer) {
                 ring.element(1).assume_si(outer, outer / millimetre / 20)};
     const Vec2 read = ring.point2(radius);
     if (read.x() >= read.y())
-        ring.refuse("a ring whose inner radius is not below its outer one",
-                    "give [inner radius, outer radius]");
+        ring.refuse(Core::tr("a ring whose inner radius is not below its outer one"),
+                    Core::tr("give [inner radius, outer radius]"));
     return read;
 }
 
@@ -31,16 +32,17 @@ void read_section(const Node& row, WheelPlan& w) {
     const Node tread = row["tread_thickness_mm"], web = row["web_thickness_mm"], hub = row["hub_diameter_mm"];
     w.tread_thickness = tread.maybe_number(above(0, 100));
     if (w.tread_thickness && *w.tread_thickness > (w.outer_diameter - w.bore_diameter) / 2)
-        tread.refuse("the tread is thicker than the wheel from bore to rim",
-                     "measure it from the rim inward, beside the web");
+        tread.refuse(Core::tr("the tread is thicker than the wheel from bore to rim"),
+                     Core::tr("measure it from the rim inward, beside the web"));
     w.web_thickness = web.maybe_number(above(0, 100));
     if (w.web_thickness && *w.web_thickness > w.width)
-        web.refuse("the web is thicker than the wheel is wide", "give a thinner web or a wider wheel");
+        web.refuse(Core::tr("the web is thicker than the wheel is wide"),
+                   Core::tr("give a thinner web or a wider wheel"));
     w.hub_diameter = hub.maybe_number(above(0, 200));
     if (w.hub_diameter && (*w.hub_diameter < w.bore_diameter ||
                            *w.hub_diameter > w.outer_diameter - 2 * w.tread_thickness.value_or(0)))
-        hub.refuse("the hub does not lie between bore and tread",
-                   "give the diameter of the sleeve around the bore");
+        hub.refuse(Core::tr("the hub does not lie between bore and tread"),
+                   Core::tr("give the diameter of the sleeve around the bore"));
 }
 
 WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
@@ -51,11 +53,12 @@ WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
     const Node bore = row["bore_diameter_mm"];
     w.bore_diameter = bore.number(above(0, 50), usual_length(2.6));
     if (w.bore_diameter <= axles.shank_diameter)
-        bore.refuse("the bore is not wider than the axle's shank (" +
-                        plain_number(axles.shank_diameter / millimetre) + " mm)",
-                    "give a larger bore or a thinner shank: a wheel needs play to turn");
+        bore.refuse(Core::tr("the bore is not wider than the axle's shank ({what} mm)",
+                             {{"what", plain_number(axles.shank_diameter / millimetre)}}),
+                    Core::tr("give a larger bore or a thinner shank: a wheel needs play to turn"));
     if (w.bore_diameter >= w.outer_diameter)
-        bore.refuse("the bore is wider than the wheel", "give a smaller bore or a larger wheel");
+        bore.refuse(Core::tr("the bore is wider than the wheel"),
+                    Core::tr("give a smaller bore or a larger wheel"));
     w.width = row["width_mm"].number(above(0, 100), usual_length(8));
     read_section(row, w);
     w.gap_to_body = row["gap_to_body_mm"].number(from_to(0, 50), {0.8, 0.3});
@@ -87,11 +90,12 @@ WheelPlan read_wheel(const Node& row, Corner corner, const AxlePlan& axles) {
 void check_standing(const Node& wheels, const std::array<WheelPlan, 4>& read) {
     for (const WheelPlan& wheel : read)
         if (!wheel.touches && !is_front(wheel.corner))
-            wheels.refuse("the " + std::string(to_string(wheel.corner)) + " wheel does not touch",
-                          "a car stands on both rear wheels and one or two front wheels: let it touch");
+            wheels.refuse(
+                Core::tr("the {what} wheel does not touch", {{"what", std::string(to_string(wheel.corner))}}),
+                Core::tr("a car stands on both rear wheels and one or two front wheels: let it touch"));
     if (std::none_of(read.begin(), read.end(),
                      [](const WheelPlan& w) { return is_front(w.corner) && w.touches; }))
-        wheels.refuse("neither front wheel touches", "let one of them touch");
+        wheels.refuse(Core::tr("neither front wheel touches"), Core::tr("let one of them touch"));
 }
 
 } // namespace
@@ -103,9 +107,17 @@ std::string_view to_string(Corner corner) {
 }
 
 std::string in_words(Corner corner) {
-    std::string words(to_string(corner));
-    std::replace(words.begin(), words.end(), '-', ' ');
-    return words;
+    switch (corner) {
+    case Corner::rear_left:
+        return Core::tr("rear left");
+    case Corner::rear_right:
+        return Core::tr("rear right");
+    case Corner::front_left:
+        return Core::tr("front left");
+    case Corner::front_right:
+        break;
+    }
+    return Core::tr("front right");
 }
 
 AxlePlan read_axles(const Node& axles, const BodyPlan& body) {
@@ -116,8 +128,9 @@ AxlePlan read_axles(const Node& axles, const BodyPlan& body) {
     const Node front = axles["front_x_mm"];
     a.front_x = front.number(along, usual_length(length - 45));
     if (a.front_x - a.rear_x < 10 * millimetre)
-        front.refuse("the front axle is not at least 10 mm ahead of the rear axle",
-                     "x is measured forward from the tail; give a larger front_x_mm or a smaller rear_x_mm");
+        front.refuse(
+            Core::tr("the front axle is not at least 10 mm ahead of the rear axle"),
+            Core::tr("x is measured forward from the tail; give a larger front_x_mm or a smaller rear_x_mm"));
     a.rear_z = axles["rear_z_mm"].number(up, usual_length(5));
     a.front_z = axles["front_z_mm"].number(up, usual_length(5));
     a.shank_diameter = axles["shank_diameter_mm"].number(above(0, 20), usual_length(2.2));
@@ -125,8 +138,8 @@ AxlePlan read_axles(const Node& axles, const BodyPlan& body) {
     const Node head = axles["head_diameter_mm"];
     a.head_diameter = head.number(above(0, 50), usual_length(4.5));
     if (a.head_diameter <= a.shank_diameter)
-        head.refuse("the axle's head is not wider than its shank",
-                    "give a wider head: it is what keeps the wheel on");
+        head.refuse(Core::tr("the axle's head is not wider than its shank"),
+                    Core::tr("give a wider head: it is what keeps the wheel on"));
     a.mass_each = axles["mass_each_g"].number(above(0, 100), usual_mass(0.9));
     a.holes = axles["holes"].word<Holes>(
         {{"jig", Holes::jig}, {"press", Holes::press}, {"slots", Holes::slots}}, Holes::press);
@@ -152,7 +165,8 @@ std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles) 
         const Corner corner = place.word<Corner>(corners);
         bool& there = seen[static_cast<std::size_t>(corner)];
         if (there)
-            place.refuse("two wheels at " + std::string(to_string(corner)), "give each corner one wheel");
+            place.refuse(Core::tr("two wheels at {what}", {{"what", std::string(to_string(corner))}}),
+                         Core::tr("give each corner one wheel"));
         there = true;
         WheelPlan& wheel = read[static_cast<std::size_t>(corner)];
         wheel = read_wheel(row, corner, axles);
@@ -160,8 +174,8 @@ std::array<WheelPlan, 4> read_wheels(const Node& wheels, const AxlePlan& axles) 
     }
     for (const Corner corner : all_corners)
         if (!seen[static_cast<std::size_t>(corner)])
-            wheels.refuse("no wheel at " + std::string(to_string(corner)),
-                          "give all four corners, or leave the list out for four usual wheels");
+            wheels.refuse(Core::tr("no wheel at {what}", {{"what", std::string(to_string(corner))}}),
+                          Core::tr("give all four corners, or leave the list out for four usual wheels"));
     check_standing(wheels, read);
     return read;
 }

@@ -1,5 +1,6 @@
 #include "project/read_parts.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -31,7 +32,8 @@ bool is_hour(std::string_view text) {
 std::string read_date(const Node& date) {
     const std::string text = date.text();
     if (!text.empty() && !is_date(text))
-        date.refuse("\"" + text + "\" is not a date", "write it as YYYY-MM-DD");
+        date.refuse(Core::tr("\"{what}\" is not a date", {{"what", text}}),
+                    Core::tr("write it as YYYY-MM-DD"));
     return text;
 }
 
@@ -40,7 +42,8 @@ RaceTime read_race(const Node& race) {
     r.date = read_date(race["date"]);
     r.starts = race["starts"].text();
     if (!r.starts.empty() && !is_hour(r.starts))
-        race["starts"].refuse("\"" + r.starts + "\" is not a time of day", "write it as HH:MM, 00:00 to 23:59");
+        race["starts"].refuse(Core::tr("\"{what}\" is not a time of day", {{"what", r.starts}}),
+                              Core::tr("write it as HH:MM, 00:00 to 23:59"));
     if (!r.starts.empty() && r.date.empty())
         race["date"].refuse_missing("give the race's date with its hour, YYYY-MM-DD");
     return r;
@@ -102,8 +105,8 @@ Tools read_tools(const Node& tools) {
     if (putty.present()) {
         t.putty = putty.text();
         if (find_material(t.putty) == nullptr)
-            putty.refuse("\"" + t.putty + "\" is not in the table of materials",
-                         "use one of " + names_of(materials()));
+            putty.refuse(Core::tr("\"{what}\" is not in the table of materials", {{"what", t.putty}}),
+                         Core::tr("use one of {what}", {{"what", names_of(materials())}}));
     } else {
         putty.assume(t.putty);
     }
@@ -119,7 +122,8 @@ std::vector<Run> read_runs(const Node& runs, const std::vector<CarPlan>& cars) {
         if (!car.present()) car.refuse_missing("give the \"id\" of the car that ran");
         run.car = car.text();
         if (std::none_of(cars.begin(), cars.end(), [&](const CarPlan& c) { return c.id == run.car; }))
-            car.refuse("no car has the id \"" + run.car + "\"", "give the \"id\" of a car of this project");
+            car.refuse(Core::tr("no car has the id \"{what}\"", {{"what", run.car}}),
+                       Core::tr("give the \"id\" of a car of this project"));
         run.date = read_date(row["date"]);
         run.lane = row["lane"].label();
         run.time = row["time_s"].number(above(0, 100));

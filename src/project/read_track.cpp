@@ -2,6 +2,7 @@
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <cmath>
 
@@ -17,15 +18,15 @@ TrackPiece read_track_piece(const Node& piece) {
     arc.radius = piece["radius_mm"].number(from_to(50, 1e6));
     arc.turn = piece["turn_deg"].number(from_to(-90, 90));
     if (arc.turn == 0)
-        piece["turn_deg"].refuse("an arc that does not turn",
-                                 "give the angle it turns by, or make it a straight");
+        piece["turn_deg"].refuse(Core::tr("an arc that does not turn"),
+                                 Core::tr("give the angle it turns by, or make it a straight"));
     arc.easing = piece["easing_mm"].number(from_to(0, 100000), {0});
     // Each easing turns by half of what the full curvature would: both together turn by easing / radius.
     const double longest = arc.radius * std::abs(arc.turn);
     if (arc.easing > longest)
-        piece["easing_mm"].refuse("an easing longer than the arc can hold",
-                                  "give at most " + plain_number(std::floor(longest / millimetre)) +
-                                      " mm (radius times the angle it turns by)");
+        piece["easing_mm"].refuse(Core::tr("an easing longer than the arc can hold"),
+                                  Core::tr("give at most {what} mm (radius times the angle it turns by)",
+                                           {{"what", plain_number(std::floor(longest / millimetre))}}));
     return arc;
 }
 
@@ -40,23 +41,24 @@ void read_shape(const Node& track, TrackPlan& plan) {
     const Node pieces = track["pieces"];
     const Node measured = track["measured_mm"];
     if (pieces.present() && measured.present())
-        track.refuse("the track is given twice, by \"pieces\" and by \"measured_mm\"", "keep one of them");
+        track.refuse(Core::tr("the track is given twice, by \"pieces\" and by \"measured_mm\""),
+                     Core::tr("keep one of them"));
     if (!pieces.present() && !measured.present())
-        track.refuse("the track has no shape", "give \"pieces\" or \"measured_mm\"");
+        track.refuse(Core::tr("the track has no shape"), Core::tr("give \"pieces\" or \"measured_mm\""));
     for (const Node& piece : pieces.rows())
         plan.pieces.push_back(read_track_piece(piece));
     if (pieces.present() && plan.pieces.empty())
-        pieces.refuse("the list of pieces is empty", "give at least one piece");
+        pieces.refuse(Core::tr("the list of pieces is empty"), Core::tr("give at least one piece"));
     for (const Node& point : measured.rows()) {
         const Vec2 at = point.point2(from_to(-1e6, 1e6));
         if (!plan.measured.empty() && at.x() <= plan.measured.back().x())
-            point.refuse("a measured point that is not beyond the one before it",
-                         "list the points from the start to the finish, X growing");
+            point.refuse(Core::tr("a measured point that is not beyond the one before it"),
+                         Core::tr("list the points from the start to the finish, X growing"));
         plan.measured.push_back(at);
     }
     if (measured.present() && plan.measured.size() < 4)
-        measured.refuse(std::to_string(plan.measured.size()) + " measured points",
-                        "give at least 4, more where the track bends");
+        measured.refuse(Core::tr("{what} measured points", {{"what", std::to_string(plan.measured.size())}}),
+                        Core::tr("give at least 4, more where the track bends"));
 }
 
 double total_length(const TrackPlan& plan) {
@@ -72,9 +74,9 @@ double read_first_slope(const Node& slope, const TrackPlan& plan) {
     if (slope.present()) {
         const double value = slope.number(from_to(-80, 80));
         if (value > 0)
-            slope.refuse("a positive first slope: the track would start uphill",
-                         "slopes are negative downhill; give " + plain_number(-value / degree) +
-                             " with a minus");
+            slope.refuse(Core::tr("a positive first slope: the track would start uphill"),
+                         Core::tr("slopes are negative downhill; give {what} with a minus",
+                                  {{"what", plain_number(-value / degree)}}));
         return value;
     }
     // Usual tracks end level: what the pieces turn by is what the first one falls by.
@@ -92,8 +94,8 @@ void read_knowledge(const Node& track, TrackPlan& plan) {
             known.word<LaneKnown>({{"measured", LaneKnown::measured}, {"unknown", LaneKnown::unknown}});
     const bool unknown = plan.known == LaneKnown::unknown;
     if (unknown && !plan.measured.empty())
-        track["known"].refuse("a lane that was measured point by point is called unknown",
-                              "leave \"known\" out, or describe the guess by \"pieces\"");
+        track["known"].refuse(Core::tr("a lane that was measured point by point is called unknown"),
+                              Core::tr("leave \"known\" out, or describe the guess by \"pieces\""));
     const auto sigma = [&](const char* key, double usual_mm) {
         const Node node = track[key];
         if (node.present()) return node.number(from_to(0, 5000));
@@ -118,8 +120,9 @@ TrackPlan read_track(const Node& track) {
         finish.present() ? finish.number(above(0, 1e6)) : finish.assume_si(total_length(plan), 5);
     if (plan.finish_line <= plan.start_line)
         finish.refuse(
-            "the finish line is not beyond the start line",
-            "both are measured along the surface from the start-gate end; give a larger finish_line_mm");
+            Core::tr("the finish line is not beyond the start line"),
+            Core::tr(
+                "both are measured along the surface from the start-gate end; give a larger finish_line_mm"));
 
     if (const Node rail = track["rail"]; rail.present())
         plan.rail = LaneRail{rail["width_mm"].number(above(0, 200), usual_length(41)),

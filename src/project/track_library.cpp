@@ -2,6 +2,7 @@
 
 #include <rampwright/core/data_table.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/track_library.hpp>
 
 #include <array>
@@ -35,8 +36,8 @@ Json load_track(const std::filesystem::path& path) {
     const Document document = load_document(path);
     const auto track = document.root.find("track");
     if (track == document.root.end() || !track->is_object())
-        throw Problem(Exit::could_not, "/track", "this file holds no lane", "choose another project",
-                      path.string());
+        throw Problem(Exit::could_not, "/track", Core::tr("this file holds no lane"),
+                      Core::tr("choose another project"), path.string());
     return *track;
 }
 

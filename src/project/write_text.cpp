@@ -1,6 +1,7 @@
 #include "project/number_text.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/document.hpp>
 
 #include <algorithm>
@@ -89,8 +90,8 @@ private:
         if (value.is_number_float()) {
             const double number = value.get<double>();
             if (!std::isfinite(number))
-                throw Problem(Exit::could_not, "-", "a number that is not finite cannot be written",
-                              "give a finite number");
+                throw Problem(Exit::could_not, "-", Core::tr("a number that is not finite cannot be written"),
+                              Core::tr("give a finite number"));
             text_ += number_text(number);
             return;
         }
@@ -103,7 +104,8 @@ private:
         try {
             text_ += value.dump();
         } catch (const Json::type_error&) {
-            throw Problem(Exit::could_not, "-", "a text is not valid UTF-8", "enter it again");
+            throw Problem(Exit::could_not, "-", Core::tr("a text is not valid UTF-8"),
+                          Core::tr("enter it again"));
         }
     }
 

@@ -1,7 +1,9 @@
+#include "core/fill_text.hpp"
 #include "results/trim.hpp"
 
 #include <rampwright/bench/weighing.hpp>
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <cmath>
@@ -52,16 +54,30 @@ std::optional<Measured> find_balance(const CarModel& car, const Weighed& w, cons
 std::string difference_words(const BuiltLine& line, UnitSystem units) {
     const double by = line.difference();
     const std::string amount = format(std::abs(by), line.quantity, units);
-    std::string text = line.name + " " + format(line.built, line.quantity, units) + ", planned " +
-                       format(line.planned, line.quantity, units) + "; ";
-    if (amount == format(0, line.quantity, units)) return text + "as planned";
-    text += amount +
-            std::string(line.code == "balance_ahead_of_rear_axle_mm"
-                            ? (by > 0 ? " further forward" : " further back")
-                        : line.code == "centre_height_mm" ? (by > 0 ? " higher" : " lower")
-                                                          : (by > 0 ? " more" : " less")) +
-            " than planned";
-    if (line.sigma > 0 && std::abs(by) < 2 * line.sigma) text += ", within what the scale can tell";
+    const auto said = [&](std::string_view template_text) {
+        return fill_places(template_text, [&](std::string_view name) {
+            return name == "what"      ? line.name
+                   : name == "found"   ? format(line.built, line.quantity, units)
+                   : name == "planned" ? format(line.planned, line.quantity, units)
+                                       : amount;
+        });
+    };
+    if (amount == format(0, line.quantity, units))
+        return said(Core::tr("{what} {found}, planned {planned}; as planned"));
+    std::string text;
+    if (line.code == "balance_ahead_of_rear_axle_mm")
+        text =
+            by > 0
+                ? said(Core::tr("{what} {found}, planned {planned}; {amount} further forward than planned"))
+                : said(Core::tr("{what} {found}, planned {planned}; {amount} further back than planned"));
+    else if (line.code == "centre_height_mm")
+        text = by > 0 ? said(Core::tr("{what} {found}, planned {planned}; {amount} higher than planned"))
+                      : said(Core::tr("{what} {found}, planned {planned}; {amount} lower than planned"));
+    else
+        text = by > 0 ? said(Core::tr("{what} {found}, planned {planned}; {amount} more than planned"))
+                      : said(Core::tr("{what} {found}, planned {planned}; {amount} less than planned"));
+    if (line.sigma > 0 && std::abs(by) < 2 * line.sigma)
+        return Core::tr("{difference}, within what the scale can tell", {{"difference", text}});
     return text;
 }
 
@@ -78,21 +94,21 @@ std::optional<Built> compare_built(const Project& project, const CarModel& car) 
     const PlannedStanding stands{planned.mass, planned.centre.x(), planned.wheelbase};
 
     Built built;
-    const auto add = [&](const char* code, const char* name, Quantity quantity, double expected,
+    const auto add = [&](const char* code, const std::string& name, Quantity quantity, double expected,
                          const Measured& found) {
         built.lines.push_back({code, name, quantity, expected, found.value, found.sigma});
     };
     const double front = stands.mass * stands.balance / stands.wheelbase;
-    if (w.whole) add("mass_g", "mass", Quantity::mass, stands.mass, *w.whole);
-    if (w.front) add("front_load_g", "front load", Quantity::mass, front, *w.front);
-    if (w.rear) add("rear_load_g", "rear load", Quantity::mass, stands.mass - front, *w.rear);
+    if (w.whole) add("mass_g", Core::tr("mass"), Quantity::mass, stands.mass, *w.whole);
+    if (w.front) add("front_load_g", Core::tr("front load"), Quantity::mass, front, *w.front);
+    if (w.rear) add("rear_load_g", Core::tr("rear load"), Quantity::mass, stands.mass - front, *w.rear);
     const auto balance = find_balance(car, w, stands);
     if (balance)
-        add("balance_ahead_of_rear_axle_mm", "balance point ahead of the rear axle", Quantity::length,
-            stands.balance, *balance);
+        add("balance_ahead_of_rear_axle_mm", Core::tr("balance point ahead of the rear axle"),
+            Quantity::length, stands.balance, *balance);
     if (as_built.centre_height)
-        add("centre_height_mm", "centre of mass above the lane", Quantity::length, planned.centre.z(),
-            {*as_built.centre_height, 0.3 * millimetre});
+        add("centre_height_mm", Core::tr("centre of mass above the lane"), Quantity::length,
+            planned.centre.z(), {*as_built.centre_height, 0.3 * millimetre});
     built.reasons = reconcile_as_built(car);
     if (w.whole && w.front && w.rear) {
         built.closure = w.front->value + w.rear->value - w.whole->value;
@@ -106,11 +122,15 @@ std::optional<Built> compare_built(const Project& project, const CarModel& car) 
     for (const BuiltLine& line : built.lines)
         built.words.push_back(difference_words(line, project.units) + ".");
     if (built.closure && std::abs(*built.closure) > 2 * built.closure_sigma)
-        built.words.push_back("Front and rear add up to " +
-                              format(std::abs(*built.closure), Quantity::mass, project.units) +
-                              (*built.closure > 0 ? " more" : " less") +
-                              " than the whole car: the block and the scale were not of one height, or a "
-                              "wheel leaned on something. Weigh again.");
+        built.words.push_back(fill_places(
+            *built.closure > 0
+                ? Core::tr("Front and rear add up to {amount} more than the whole car: the block and "
+                           "the scale were not of one height, or a wheel leaned on something. Weigh again.")
+                : Core::tr("Front and rear add up to {amount} less than the whole car: the block and "
+                           "the scale were not of one height, or a wheel leaned on something. Weigh again."),
+            [&](std::string_view) {
+                return format(std::abs(*built.closure), Quantity::mass, project.units);
+            }));
     for (const Trim& trim : built.trims)
         built.words.push_back(trim.text);
     if (!trimmed.remains.empty()) built.words.push_back(trimmed.remains);

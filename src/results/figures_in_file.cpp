@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/core/version.hpp>
 #include <rampwright/project/document.hpp>
 #include <rampwright/results/figures.hpp>
@@ -6,6 +7,7 @@
 namespace rampwright {
 
 Document with_figures(const Document& document) {
+    const InEnglish english;
     const Project project = read_project(document);
     Document result = document;
     for (std::size_t car = 0; car < project.cars.size(); ++car) {

@@ -1,5 +1,7 @@
+#include "core/catalogues.hpp"
 #include "core/fill_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/results/finding.hpp>
 
 #include <algorithm>
@@ -136,6 +138,13 @@ std::string_view to_string(Severity severity) {
     return {};
 }
 
+std::vector<std::string_view> finding_texts() {
+    std::vector<std::string_view> list;
+    for (const Text& each : texts)
+        list.push_back(each.text);
+    return list;
+}
+
 std::string_view find_finding_text(std::string_view code) {
     const auto found =
         std::find_if(texts.begin(), texts.end(), [code](const Text& t) { return t.code == code; });
@@ -146,7 +155,7 @@ Finding make_finding(std::string code, Severity severity, std::string where, std
                      std::vector<std::pair<std::string, double>> values) {
     const std::string_view text = find_finding_text(code);
     assert(!text.empty() && "a finding's code has a text in the catalogue");
-    std::string filled = text.empty() ? code : fill_text(text, values, UnitSystem::metric);
+    std::string filled = text.empty() ? code : fill_text(Core::tr(text), values, UnitSystem::metric);
     return {std::move(code), severity, std::move(where), at, std::move(values), std::move(filled)};
 }
 

@@ -1,3 +1,5 @@
+#include "core/catalogues.hpp"
+
 #include <rampwright/results/figures.hpp>
 #include <rampwright/study/steps.hpp>
 
@@ -28,6 +30,13 @@ constexpr std::array texts{
 };
 
 } // namespace
+
+std::vector<std::string_view> step_texts() {
+    std::vector<std::string_view> list;
+    for (const Text& each : texts)
+        list.push_back(each.text);
+    return list;
+}
 
 std::string_view find_step_text(std::string_view key) {
     const auto found =

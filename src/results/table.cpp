@@ -1,5 +1,6 @@
 #include "results/columns.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/results/in_units.hpp>
 #include <rampwright/results/table.hpp>
 #include <rampwright/study/names.hpp>
@@ -38,36 +39,40 @@ std::string next_move(const SteerFigures& steer, UnitSystem units) {
 
 std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
     std::vector<TableRow> rows;
-    const auto add = [&](const char* code, const char* label, std::string value) {
+    const auto add = [&](const char* code, const std::string& label, std::string value) {
         rows.push_back({code, label, std::move(value)});
     };
-    const auto number = [&](const char* code, const char* label, double si, Quantity quantity) {
+    const auto number = [&](const char* code, const std::string& label, double si, Quantity quantity) {
         add(code, label, format(si, quantity, units));
     };
-    number("mass_g", "mass", f.mass, Quantity::mass);
+    number("mass_g", Core::tr("mass"), f.mass, Quantity::mass);
     if (f.scale) {
-        number("scale.reads_g", "the scale reads", f.scale->reads, Quantity::mass);
-        number("scale.margin_g", "room to the limit", f.scale->margin, Quantity::mass);
+        number("scale.reads_g", Core::tr("the scale reads"), f.scale->reads, Quantity::mass);
+        number("scale.margin_g", Core::tr("room to the limit"), f.scale->margin, Quantity::mass);
     }
-    number("balance_ahead_of_rear_axle_mm", "balance point ahead of rear axle", f.balance_ahead_of_rear_axle,
-           Quantity::length);
-    number("front_load_g", "front load", f.front_load, Quantity::mass);
-    number("ramp_front_load_g", "front load at the start pin", f.ramp_front_load, Quantity::mass);
-    number("smallest_front_load_g", "smallest front load on the way", f.smallest_front_load, Quantity::mass);
+    number("balance_ahead_of_rear_axle_mm", Core::tr("balance point ahead of rear axle"),
+           f.balance_ahead_of_rear_axle, Quantity::length);
+    number("front_load_g", Core::tr("front load"), f.front_load, Quantity::mass);
+    number("ramp_front_load_g", Core::tr("front load at the start pin"), f.ramp_front_load, Quantity::mass);
+    number("smallest_front_load_g", Core::tr("smallest front load on the way"), f.smallest_front_load,
+           Quantity::mass);
     if (f.heat.time) {
-        add("heat.time_s", "heat time", format_with_sigma(*f.heat.time, f.heat.sigma, Quantity::time, units));
-        add("heat.interval95_s", "19 heats of 20 between",
-            format(f.heat.interval95[0], Quantity::time, units, {.with_unit = false}) + " and " +
-                format(f.heat.interval95[1], Quantity::time, units));
-        number("heat.finish_speed_m_s", "speed at the finish", f.heat.finish_speed, Quantity::speed);
+        add("heat.time_s", Core::tr("heat time"),
+            format_with_sigma(*f.heat.time, f.heat.sigma, Quantity::time, units));
+        add("heat.interval95_s", Core::tr("19 heats of 20 between"),
+            Core::tr("{low} and {high}",
+                     {{"low", format(f.heat.interval95[0], Quantity::time, units, {.with_unit = false})},
+                      {"high", format(f.heat.interval95[1], Quantity::time, units)}}));
+        number("heat.finish_speed_m_s", Core::tr("speed at the finish"), f.heat.finish_speed,
+               Quantity::speed);
     } else {
-        add("heat.time_s", "heat time", "does not reach the finish");
-        number("heat.reached_mm", "stops after", f.heat.reached, Quantity::length);
+        add("heat.time_s", Core::tr("heat time"), Core::tr("does not reach the finish"));
+        number("heat.reached_mm", Core::tr("stops after"), f.heat.reached, Quantity::length);
     }
-    number("heat.top_speed_m_s", "greatest speed", f.heat.top_speed, Quantity::speed);
+    number("heat.top_speed_m_s", Core::tr("greatest speed"), f.heat.top_speed, Quantity::speed);
     const Budget& b = f.budget;
-    number("budget_mj.released", "energy released", b.released, Quantity::energy);
-    const auto loss = [&](const char* code, const char* label, double joules,
+    number("budget_mj.released", Core::tr("energy released"), b.released, Quantity::energy);
+    const auto loss = [&](const char* code, const std::string& label, double joules,
                           std::optional<double> seconds = {}) {
         const double part = b.released != 0 ? joules / b.released : 0;
         const std::string time = seconds ? ", " + format_milliseconds(*seconds, units) : "";
@@ -76,18 +81,18 @@ std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
     const auto regained = [&](double LossTimes::*time) {
         return f.budget_time ? std::optional((*f.budget_time).*time) : std::nullopt;
     };
-    loss("budget_mj.forward", "  into forward motion", b.forward);
-    loss("budget_mj.spin", "  into wheel spin", b.spin);
-    loss("budget_mj.pitch", "  into pitching", b.pitch);
-    loss("budget_mj.journal", "  to the axles", b.journal, regained(&LossTimes::journal));
-    loss("budget_mj.hub", "  to the hubs", b.hub, regained(&LossTimes::hub));
-    loss("budget_mj.rolling", "  to rolling", b.rolling, regained(&LossTimes::rolling));
+    loss("budget_mj.forward", Core::tr("  into forward motion"), b.forward);
+    loss("budget_mj.spin", Core::tr("  into wheel spin"), b.spin);
+    loss("budget_mj.pitch", Core::tr("  into pitching"), b.pitch);
+    loss("budget_mj.journal", Core::tr("  to the axles"), b.journal, regained(&LossTimes::journal));
+    loss("budget_mj.hub", Core::tr("  to the hubs"), b.hub, regained(&LossTimes::hub));
+    loss("budget_mj.rolling", Core::tr("  to rolling"), b.rolling, regained(&LossTimes::rolling));
     if (b.rail)
-        loss("budget_mj.rail", "  to the guide rail", *b.rail,
+        loss("budget_mj.rail", Core::tr("  to the guide rail"), *b.rail,
              f.budget_time ? f.budget_time->rail : std::nullopt);
-    loss("budget_mj.scrub", "  to scrubbing treads", b.scrub, regained(&LossTimes::scrub));
-    loss("budget_mj.air", "  to the air", b.air, regained(&LossTimes::air));
-    add("steer.next", "next move of tuning", next_move(f.steer, units));
+    loss("budget_mj.scrub", Core::tr("  to scrubbing treads"), b.scrub, regained(&LossTimes::scrub));
+    loss("budget_mj.air", Core::tr("  to the air"), b.air, regained(&LossTimes::air));
+    add("steer.next", Core::tr("next move of tuning"), next_move(f.steer, units));
     return rows;
 }
 

@@ -5,6 +5,7 @@
 
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <algorithm>
@@ -78,14 +79,16 @@ public:
         if (std::abs(off()) <= near_enough) return;
         const std::string far = text(std::abs(off()), Quantity::length);
         plan_out_.remains =
-            off() > 0 ? "The balance point stays " + far +
-                            " further forward than planned: no weight can be moved back any further. A "
-                            "longer pocket would mend it (an adult cuts it), or taking weight off in front "
-                            "and putting the same on behind."
-                      : "The balance point stays " + far +
-                            " further back than planned: no weight can be moved forward any further. A "
-                            "longer pocket would mend it (an adult cuts it), or taking weight off behind and "
-                            "putting the same on in front.";
+            off() > 0
+                ? Core::tr(
+                      "The balance point stays {far} further forward than planned: no weight can be moved "
+                      "back any further. A longer pocket would mend it (an adult cuts it), or taking "
+                      "weight off in front and putting the same on behind.",
+                      {{"far", far}})
+                : Core::tr("The balance point stays {far} further back than planned: no weight can be moved "
+                           "forward any further. A longer pocket would mend it (an adult cuts it), or taking "
+                           "weight off behind and putting the same on in front.",
+                           {{"far", far}});
     }
 
     TrimPlan take() { return std::move(plan_out_); }
@@ -104,11 +107,28 @@ private:
 
     /// "from the rear, about 16.0 mm behind the rear axle", with `at` "at the rear, ...".
     std::string where(double ahead, bool at) const {
-        if (std::abs(ahead - balance_) < about) return "at the balance point";
-        const std::string end = ahead < balance_ ? "the rear" : "the front";
-        const std::string distance = text(std::abs(ahead), Quantity::length) +
-                                     (ahead < 0 ? " behind the rear axle" : " ahead of the rear axle");
-        return (at ? "at " : "from ") + end + ", about " + distance;
+        if (std::abs(ahead - balance_) < about) return Core::tr("at the balance point");
+        const std::string distance = text(std::abs(ahead), Quantity::length);
+        if (ahead < 0)
+            return at ? Core::tr("at the rear, about {distance} behind the rear axle",
+                                 {{"distance", distance}})
+                      : Core::tr("from the rear, about {distance} behind the rear axle",
+                                 {{"distance", distance}});
+        if (ahead < balance_)
+            return at ? Core::tr("at the rear, about {distance} ahead of the rear axle",
+                                 {{"distance", distance}})
+                      : Core::tr("from the rear, about {distance} ahead of the rear axle",
+                                 {{"distance", distance}});
+        return at ? Core::tr("at the front, about {distance} ahead of the rear axle",
+                             {{"distance", distance}})
+                  : Core::tr("from the front, about {distance} ahead of the rear axle",
+                             {{"distance", distance}});
+    }
+
+    /// The trim with its place behind it, where that is known.
+    std::string placed(const std::string& trim, double ahead, bool at) const {
+        if (!balance_known_) return trim;
+        return Core::tr("{trim}, {place}", {{"trim", trim}, {"place", where(ahead, at)}});
     }
 
     /// The place among these that is nearest to where the change should be; enough of it before less.
@@ -128,18 +148,22 @@ private:
             const auto place = nearest(places, ideal_place(-mass), mass);
             const double amount = std::min(mass, place->mass);
             const std::string& name = plan_.ballast[place->piece].name;
-            std::string said = "Take " + text(amount, Quantity::mass) + " of putty off";
-            if (balance_known_) said += ", " + where(place->ahead, false);
-            if (amount < mass) said += ": that is all there is of " + name;
+            std::string said =
+                placed(Core::tr("Take {mass} of putty off", {{"mass", text(amount, Quantity::mass)}}),
+                       place->ahead, false);
+            if (amount < mass)
+                said = Core::tr("{trim}: that is all there is of {name}", {{"trim", said}, {"name", name}});
             change_mass(-amount, place->ahead, name, said + ".");
             mass -= amount;
             places.erase(place);
         }
         if (mass <= least_trim) return;
         const double ahead = ideal_place(-mass);
-        std::string said = "Take " + text(mass, Quantity::mass) + (any ? " of wood off" : " off");
-        if (balance_known_) said += ", " + where(ahead, false);
-        if (any) said += ": no more putty comes off";
+        const std::string amount = text(mass, Quantity::mass);
+        std::string said = placed(any ? Core::tr("Take {mass} of wood off", {{"mass", amount}})
+                                      : Core::tr("Take {mass} off", {{"mass", amount}}),
+                                  ahead, false);
+        if (any) said = Core::tr("{trim}: no more putty comes off", {{"trim", said}});
         change_mass(-mass, ahead, {}, said + ".");
     }
 
@@ -149,10 +173,12 @@ private:
             const auto place = nearest(places, ideal_place(mass), mass);
             const double amount = std::min(mass, place->mass);
             std::string said =
-                "Add " + text(amount, Quantity::mass) + " of putty in " + plan_.body.cuts[place->cut].name;
-            if (balance_known_) said += ", " + where(place->ahead, true);
-            said += amount < mass ? ": no more fits there"
-                                  : ": there is room for " + text(place->mass, Quantity::mass);
+                placed(Core::tr("Add {mass} of putty in {cut}", {{"mass", text(amount, Quantity::mass)},
+                                                                 {"cut", plan_.body.cuts[place->cut].name}}),
+                       place->ahead, true);
+            said = amount < mass ? Core::tr("{trim}: no more fits there", {{"trim", said}})
+                                 : Core::tr("{trim}: there is room for {room}",
+                                            {{"trim", said}, {"room", text(place->mass, Quantity::mass)}});
             change_mass(amount, place->ahead,
                         place->putty ? plan_.ballast[*place->putty].name : std::string(), said + ".");
             mass -= amount;
@@ -160,11 +186,13 @@ private:
         }
         if (mass <= least_trim) return;
         const double ahead = ideal_place(mass);
-        std::string said = "Add " + text(mass, Quantity::mass) + " that no cut has room for";
-        if (balance_known_) said += ", " + where(ahead, true);
+        const std::string said =
+            placed(Core::tr("Add {mass} that no cut has room for", {{"mass", text(mass, Quantity::mass)}}),
+                   ahead, true);
         change_mass(mass, ahead, {},
-                    said +
-                        ": an adult drills a hollow for it, or it sits outside where the rules allow that.");
+                    Core::tr("{trim}: an adult drills a hollow for it, or it sits outside where the rules "
+                             "allow that.",
+                             {{"trim", said}}));
     }
 
     void change_mass(double change, double ahead, std::string piece, std::string said) {
@@ -175,7 +203,8 @@ private:
         trim.at = balance_known_ ? ahead : 0;
         trim.piece = std::move(piece);
         trim.text = std::move(said);
-        if (!balance_known_) trim.text += " Weigh the front too, to know where.";
+        if (!balance_known_)
+            trim.text = Core::tr("{trim} Weigh the front too, to know where.", {{"trim", trim.text}});
         const double after = mass_ + change;
         if (balance_known_) balance_ = (mass_ * balance_ + change * ahead) / after;
         mass_ = after;
@@ -220,9 +249,14 @@ private:
         trim.placed = true;
         trim.by = slide.by;
         trim.piece = piece.name;
-        trim.text = "Move " + trim.piece + " (" + text(trim.mass, Quantity::mass) + ") " +
-                    text(std::abs(trim.by), Quantity::length) + (trim.by > 0 ? " forward" : " back") +
-                    (slide.enough ? "." : ": it can go no further.");
+        const std::string mass = text(trim.mass, Quantity::mass),
+                          by = text(std::abs(trim.by), Quantity::length);
+        trim.text = trim.by > 0 ? Core::tr("Move {piece} ({mass}) {by} forward",
+                                           {{"piece", trim.piece}, {"mass", mass}, {"by", by}})
+                                : Core::tr("Move {piece} ({mass}) {by} back",
+                                           {{"piece", trim.piece}, {"mass", mass}, {"by", by}});
+        trim.text =
+            slide.enough ? trim.text + "." : Core::tr("{trim}: it can go no further.", {{"trim", trim.text}});
         piece.at.x() += slide.by;
         moved_.push_back(slide.weight);
         balance_ = slide.enough ? planned_.balance : balance_ + slide.by * weight.mass / mass_;

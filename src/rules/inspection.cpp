@@ -1,6 +1,7 @@
 #include "car/car_parts.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/rules/rule_kinds.hpp>
@@ -65,7 +66,7 @@ std::string corners_where(const CarModel& car, Holds holds) {
 using Use = std::optional<std::string>;
 
 Use use_of_bent_axles(const CarModel& car) {
-    if (car.steer.bend) return *car.steer.bend != 0 ? "bent" : "";
+    if (car.steer.bend) return *car.steer.bend != 0 ? Core::tr("bent") : "";
     const bool slanted = std::any_of(car.wheels.begin(), car.wheels.end(),
                                      [](const Wheel& wheel) { return wheel.cant != 0 || wheel.toe != 0; });
     return slanted ? Use{} : Use{""};
@@ -167,10 +168,10 @@ private:
         InspectionRow row;
         row.code = code;
         if (const RuleKind* kind = find_rule_kind(code)) {
-            row.name = kind->name;
-            row.rule = kind->text;
-            row.inspect = kind->inspect;
-            row.why = kind->why;
+            row.name = Core::tr(kind->name);
+            row.rule = Core::tr(kind->text);
+            row.inspect = Core::tr(kind->inspect);
+            row.why = Core::tr(kind->why);
         }
         row.source = rules_.source;
         if (const auto found = rules_.words.find(code); found != rules_.words.end()) {
@@ -198,10 +199,10 @@ private:
                    (*r.margin <= rounding || *r.margin < tolerance - rounding)) {
             r.verdict = Verdict::margin;
             r.why = *r.margin <= rounding
-                        ? "exactly at the limit"
-                        : "less room than the " +
-                              format(tolerance, quantity, project_.units, {.significant = 2, .trim = true}) +
-                              " that tools and gauges can be off by";
+                        ? Core::tr("exactly at the limit")
+                        : Core::tr("less room than the {tolerance} that tools and gauges can be off by",
+                                   {{"tolerance", format(tolerance, quantity, project_.units,
+                                                         {.significant = 2, .trim = true})}});
         } else {
             r.verdict = Verdict::pass;
         }
@@ -228,13 +229,14 @@ private:
                     : scale.worse_margin <= 0 ? Verdict::margin
                                               : Verdict::pass;
         if (r.verdict == Verdict::margin)
-            r.why = "a worse scale would read " + format(scale.worse_reads, Quantity::mass, project_.units);
+            r.why = Core::tr("a worse scale would read {mass}",
+                             {{"mass", format(scale.worse_reads, Quantity::mass, project_.units)}});
     }
 
     void build_date() {
         if (rules_.built_after.empty()) return;
         InspectionRow& r = row("built_after");
-        r.limit_words = "on " + rules_.built_after + " or later";
+        r.limit_words = Core::tr("on {day} or later", {{"day", rules_.built_after}});
         if (plan_.built_on.empty()) return;
         r.value_words = plan_.built_on;
         r.why.clear();
@@ -245,24 +247,26 @@ private:
     void lubricants() {
         if (!rules_.lubricants) return;
         InspectionRow& r = row("lubricants");
-        r.limit_words = rules_.lubricants->empty() ? "none" : joined(*rules_.lubricants);
+        r.limit_words = rules_.lubricants->empty() ? Core::tr("none") : joined(*rules_.lubricants);
     }
 
     void allowance(const std::string& name, bool allowed, const RuleKind* kind) {
         InspectionRow& r = row("allow/" + name);
         r.bound = Bound::allowed;
-        r.limit_words = allowed ? "allowed" : "not allowed";
+        r.limit_words = allowed ? Core::tr("allowed") : Core::tr("not allowed");
         if (kind == nullptr) {
             r.name = name;
             std::replace(r.name.begin(), r.name.end(), '_', ' ');
-            if (r.rule.empty()) r.rule = "The race says of \"" + r.name + "\": " + r.limit_words + ".";
-            r.why = "this program does not know the rule";
+            if (r.rule.empty())
+                r.rule = Core::tr("The race says of \"{rule}\": {words}.",
+                                  {{"rule", r.name}, {"words", r.limit_words}});
+            r.why = Core::tr("this program does not know the rule");
         } else if (const auto own = rules_.words.find(r.code);
                    !allowed && (own == rules_.words.end() || own->second.text.empty())) {
-            r.rule = kind->forbids;
+            r.rule = Core::tr(kind->forbids);
         }
         const Use use = kind ? find_use(name, plan_, car_) : Use{};
-        if (use) r.value_words = use->empty() ? "none" : *use;
+        if (use) r.value_words = use->empty() ? Core::tr("none") : *use;
         if (allowed) {
             // What is permitted cannot be broken.
             r.verdict = Verdict::pass;
@@ -277,11 +281,11 @@ private:
         for (std::size_t i = 0; i < rules_.house.size(); ++i) {
             const HouseRule& rule = rules_.house[i];
             InspectionRow& r = row("house/" + std::to_string(i));
-            r.name = "rule of the house";
+            r.name = Core::tr("rule of the house");
             r.rule = rule.text;
             r.inspect = rule.inspect;
             if (!rule.source.empty()) r.source = rule.source;
-            r.why = "only a person can tell";
+            r.why = Core::tr("only a person can tell");
         }
     }
 
@@ -291,9 +295,9 @@ private:
             InspectionRow& r = row(key);
             r.name = key;
             std::replace(r.name.begin(), r.name.end(), '_', ' ');
-            r.rule = "The race states \"" + r.name + "\".";
+            r.rule = Core::tr("The race states \"{rule}\".", {{"rule", r.name}});
             r.limit_words = value;
-            r.why = "this program does not know the rule";
+            r.why = Core::tr("this program does not know the rule");
         }
     }
 

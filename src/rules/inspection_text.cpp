@@ -1,6 +1,7 @@
 #include "results/columns.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/units/format.hpp>
 
@@ -104,7 +105,9 @@ std::string_view in_words(Verdict verdict) {
 std::string limit_text(const InspectionRow& row, UnitSystem units) {
     if (!row.limit) return row.limit_words.empty() ? "–" : row.limit_words;
     const bool least = row.bound == Bound::at_least;
-    return (least ? "at least " : "at most ") + limit_number(*row.limit, row.quantity, units, least);
+    const std::string limit = limit_number(*row.limit, row.quantity, units, least);
+    return least ? Core::tr("at least {limit}", {{"limit", limit}})
+                 : Core::tr("at most {limit}", {{"limit", limit}});
 }
 
 std::string value_text(const InspectionRow& row, UnitSystem units) {
@@ -117,17 +120,20 @@ std::string margin_text(const InspectionRow& row, UnitSystem units) {
     if (!row.margin) return {};
     const double margin = *row.margin;
     if (row.quantity == Quantity::plain)
-        return margin < 0 ? format_entry(-margin, row.quantity, units) + " short" : "";
+        return margin < 0
+                   ? Core::tr("{amount} short", {{"amount", format_entry(-margin, row.quantity, units)}})
+                   : "";
     const std::string amount = format(std::abs(margin), row.quantity, units);
-    if (row.verdict != Verdict::breach) return amount + " left";
-    return amount + (row.bound == Bound::at_least ? " short" : " too much");
+    if (row.verdict != Verdict::breach) return Core::tr("{amount} left", {{"amount", amount}});
+    return row.bound == Bound::at_least ? Core::tr("{amount} short", {{"amount", amount}})
+                                        : Core::tr("{amount} too much", {{"amount", amount}});
 }
 
 std::string to_table(const Inspection& inspection, UnitSystem units) {
     std::vector<std::array<std::string, 5>> cells;
     std::array<std::size_t, 5> wide{};
     for (const InspectionRow& row : inspection.rows) {
-        cells.push_back({std::string(in_words(row.verdict)), row.name, limit_text(row, units),
+        cells.push_back({Core::tr(in_words(row.verdict)), row.name, limit_text(row, units),
                          value_text(row, units), margin_text(row, units)});
         for (std::size_t i = 0; i < wide.size(); ++i)
             wide[i] = std::max(wide[i], width(cells.back()[i]));
@@ -154,7 +160,7 @@ std::string to_table(const Inspection& inspection, UnitSystem units) {
     if (inspection.rows.empty()) text += "  the project states no rules\n";
     text += "  ";
     for (const Verdict verdict : verdicts)
-        text += (verdict == verdicts.front() ? "" : ", ") + std::string(in_words(verdict)) + ": " +
+        text += (verdict == verdicts.front() ? "" : ", ") + Core::tr(in_words(verdict)) + ": " +
                 std::to_string(inspection.count(verdict));
     text += "\n";
     if (!inspection.source.empty()) text += "  Rules: " + inspection.source + "\n";

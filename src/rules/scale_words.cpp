@@ -2,6 +2,7 @@
 
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/rules/scale_words.hpp>
 #include <rampwright/units/decimal.hpp>
 #include <rampwright/units/format.hpp>
@@ -43,25 +44,35 @@ std::string pellet_text(double diameter, UnitSystem units) {
 }
 
 std::string pellet(const PuttyAmount& amount, const ScaleFigures& scale, UnitSystem units) {
-    std::string text = fine(amount.mass, units);
+    const std::string text = fine(amount.mass, units);
     if (scale.putty_density > 0)
-        text += ", " + format_reading(amount.pellet, Quantity::length, units) + " of a " +
-                pellet_text(scale.pellet_diameter, units) + " pellet of " + scale.putty;
+        return Core::tr("{mass}, {length} of a {diameter} pellet of {putty}",
+                        {{"mass", text},
+                         {"length", format_reading(amount.pellet, Quantity::length, units)},
+                         {"diameter", pellet_text(scale.pellet_diameter, units)},
+                         {"putty", Core::tr(scale.putty)}});
     return text;
 }
 
 std::string how_it_shows(const Scale& scale, UnitSystem units) {
-    std::string text = "in steps of " + step_text(scale.division, units) + ", " +
-                       (scale.rounds_down ? "cut off" : "rounded to the nearest");
-    if (scale.offset != 0)
-        text += ", " + step_text(std::abs(scale.offset), units) +
-                (scale.offset > 0 ? " too much" : " too little");
+    const std::string division = step_text(scale.division, units),
+                      off = step_text(std::abs(scale.offset), units);
+    const std::string text =
+        scale.rounds_down
+            ? Core::tr("in steps of {division}, cut off", {{"division", division}})
+            : Core::tr("in steps of {division}, rounded to the nearest", {{"division", division}});
+    if (scale.offset > 0) return Core::tr("{scale}, {amount} too much", {{"scale", text}, {"amount", off}});
+    if (scale.offset < 0) return Core::tr("{scale}, {amount} too little", {{"scale", text}, {"amount", off}});
     return text;
 }
 
 std::string verdict_of(const Scale& scale, double reads, double bound, double margin, UnitSystem units) {
-    return "reads " + reading_text(reads, scale.division, units) + "; it reads legal below a true " +
-           fine(bound, units) + ": " + fine(std::abs(margin), units) + (margin > 0 ? " left" : " too much");
+    const std::string read = reading_text(reads, scale.division, units), below = fine(bound, units),
+                      by = fine(std::abs(margin), units);
+    return margin > 0 ? Core::tr("reads {reads}; it reads legal below a true {bound}: {margin} left",
+                                 {{"reads", read}, {"bound", below}, {"margin", by}})
+                      : Core::tr("reads {reads}; it reads legal below a true {bound}: {margin} too much",
+                                 {{"reads", read}, {"bound", below}, {"margin", by}});
 }
 
 } // namespace
@@ -70,20 +81,24 @@ std::vector<std::string> scale_words(const Project& project, const Figures& figu
     if (!figures.scale) return {};
     const ScaleFigures& s = *figures.scale;
     const UnitSystem units = project.units;
+    const auto putty = [&](const PuttyAmount& amount) {
+        return amount.mass > 0 ? pellet(amount, s, units) : Core::tr("nothing");
+    };
     std::vector<std::string> words{
-        "The race's scale, " + how_it_shows(project.scale, units) + ", " +
-            verdict_of(project.scale, s.reads, s.largest_legal_true, s.margin, units) + ".",
-        "A worse one, " + how_it_shows(project.worse_scale, units) + ", " +
-            verdict_of(project.worse_scale, s.worse_reads, s.worse_largest_legal_true, s.worse_margin,
-                       units) +
-            "."};
+        Core::tr("The race's scale, {scale}, {verdict}.",
+                 {{"scale", how_it_shows(project.scale, units)},
+                  {"verdict", verdict_of(project.scale, s.reads, s.largest_legal_true, s.margin, units)}}),
+        Core::tr("A worse one, {scale}, {verdict}.",
+                 {{"scale", how_it_shows(project.worse_scale, units)},
+                  {"verdict", verdict_of(project.worse_scale, s.worse_reads, s.worse_largest_legal_true,
+                                         s.worse_margin, units)}})};
     if (s.margin <= 0)
-        words.push_back("Take off more than " + pellet(putty_of(s, -s.margin), s, units) + ".");
-    words.push_back("The car's weight is known to " + fine(s.mass_sigma, units) +
-                    " (one sigma). To be sure on both scales, let this much come off easily: " +
-                    (s.take_off.mass > 0 ? pellet(s.take_off, s, units) : "nothing") +
-                    "; and carry to add: " + (s.carry.mass > 0 ? pellet(s.carry, s, units) : "nothing") +
-                    ".");
+        words.push_back(
+            Core::tr("Take off more than {putty}.", {{"putty", pellet(putty_of(s, -s.margin), s, units)}}));
+    words.push_back(Core::tr(
+        "The car's weight is known to {sigma} (one sigma). To be sure on both scales, let "
+        "this much come off easily: {off}; and carry to add: {carry}.",
+        {{"sigma", fine(s.mass_sigma, units)}, {"off", putty(s.take_off)}, {"carry", putty(s.carry)}}));
     return words;
 }
 

@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/edits.hpp>
 #include <rampwright/study/compare_cars.hpp>
 #include <rampwright/study/heat_case.hpp>
@@ -23,8 +24,8 @@ constexpr std::array labels{"id", "name", "number", "paint", "done", "decided", 
 Json plan_of(const Document& document, std::size_t car) {
     const auto cars = document.root.find("cars");
     if (cars == document.root.end() || !cars->is_array() || car >= cars->size())
-        throw Problem(Exit::could_not, "/cars/" + std::to_string(car), "there is no such car",
-                      "choose one that is there");
+        throw Problem(Exit::could_not, "/cars/" + std::to_string(car), Core::tr("there is no such car"),
+                      Core::tr("choose one that is there"));
     Json plan = (*cars)[car];
     for (const char* label : labels)
         plan.erase(label);
@@ -97,12 +98,37 @@ std::set<std::string> find_others(const std::vector<std::string>& leaves) {
 
 /// "outer_diameter_mm": "outer diameter".
 std::string words_of(std::string key) {
-    static const std::map<std::string, std::string, std::less<>> own{
-        {"at_mm", "place"},         {"from_mm", "place"},
-        {"to_mm", "place"},         {"in", "the cut it lies in"},
-        {"mass_g", "weight"},       {"toe_deg", "steer"},
-        {"block_mm", "block"},      {"profile_mm", "side outline"},
-        {"plan_mm", "top outline"}, {"touches", "touches the lane"}};
+    const std::map<std::string, std::string, std::less<>> own{
+        {"at_mm", Core::tr("place")},
+        {"from_mm", Core::tr("place")},
+        {"to_mm", Core::tr("place")},
+        {"in", Core::tr("the cut it lies in")},
+        {"mass_g", Core::tr("weight")},
+        {"toe_deg", Core::tr("steer")},
+        {"block_mm", Core::tr("block")},
+        {"profile_mm", Core::tr("side outline")},
+        {"plan_mm", Core::tr("top outline")},
+        {"outer_diameter_mm", Core::tr("outer diameter")},
+        {"bore_diameter_mm", Core::tr("bore diameter")},
+        {"diameter_mm", Core::tr("diameter")},
+        {"width_mm", Core::tr("width")},
+        {"runout_mm", Core::tr("runout")},
+        {"cant_deg", Core::tr("cant")},
+        {"hub", Core::tr("hub")},
+        {"wood", Core::tr("wood")},
+        {"held", Core::tr("held")},
+        {"material", Core::tr("material")},
+        {"size_mm", Core::tr("size")},
+        {"number", Core::tr("number")},
+        {"paint", Core::tr("paint")},
+        {"finish_g", Core::tr("finish")},
+        {"axles", Core::tr("axles")},
+        {"air", Core::tr("air")},
+        {"steer", Core::tr("steer")},
+        {"front_x_mm", Core::tr("front x")},
+        {"rear_x_mm", Core::tr("rear x")},
+        {"end", Core::tr("end")},
+        {"touches", Core::tr("touches the lane")}};
     if (const auto found = own.find(key); found != own.end()) return found->second;
     if (const Unit* unit = find_key_unit(key)) {
         const std::string_view ending = key_ending(*unit);
@@ -130,19 +156,20 @@ std::string what_differs(const Json& first, const Json& second, const std::strin
         return name.empty() ? name_in(find_at(second, joined(tokens, count)), key) : name;
     };
     if (tokens.size() == 1) return words_of(tokens[0]);
-    std::string thing = tokens[0] == "body" ? "wood" : words_of(tokens[0]);
+    std::string thing = tokens[0] == "body" ? Core::tr("wood") : words_of(tokens[0]);
     std::size_t used = 1;
     if (tokens[0] == "ballast") {
         thing = element(2, "piece");
         used = 2;
-        if (thing.empty()) thing = "ballast piece";
+        if (thing.empty()) thing = Core::tr("ballast piece");
     } else if (tokens[0] == "wheels") {
-        thing = element(2, "corner") + " wheel";
+        const std::string corner = element(2, "corner");
+        thing = Core::tr("{corner} wheel", {{"corner", Core::tr(corner)}});
         used = 2;
     } else if (tokens[1] == "cuts" && tokens.size() > 2) {
         thing = element(3, "name");
         used = 3;
-        if (thing.empty()) thing = "cut";
+        if (thing.empty()) thing = Core::tr("cut");
     }
     return tokens.size() > used ? thing + ": " + words_of(tokens[used]) : thing;
 }
@@ -156,14 +183,14 @@ std::string number_text(double number, const std::string& key, UnitSystem units,
 }
 
 std::string value_text(const Json* value, const std::string& key, UnitSystem units) {
-    if (!value) return "as usual";
+    if (!value) return Core::tr("as usual");
     if (value->is_number()) return number_text(value->get<double>(), key, units, true);
-    if (value->is_boolean()) return value->get<bool>() ? "yes" : "no";
+    if (value->is_boolean()) return value->get<bool>() ? Core::tr("yes") : Core::tr("no");
     if (value->is_string()) return value->get<std::string>();
     if (value->is_object()) {
         for (const char* name : {"piece", "name"})
             if (const std::string text = name_in(value, name); !text.empty()) return text;
-        return "another";
+        return Core::tr("another");
     }
     if (!value->empty() &&
         std::all_of(value->begin(), value->end(), [](const Json& each) { return each.is_number(); })) {
@@ -173,7 +200,9 @@ std::string value_text(const Json* value, const std::string& key, UnitSystem uni
                     number_text(each.get<double>(), key, units, &each == &value->back());
         return text;
     }
-    return std::to_string(value->size()) + (key.ends_with("_mm") ? " points" : " in number");
+    const std::string count = std::to_string(value->size());
+    return key.ends_with("_mm") ? Core::tr("{n} points", {{"n", count}})
+                                : Core::tr("{n} in number", {{"n", count}});
 }
 
 /// The lists whose elements are things with a name, and the key of that name.
@@ -291,7 +320,7 @@ CarComparison compare_cars(const Document& document, std::size_t first, std::siz
             if (time && comparison.first)
                 found.worth = *time - *comparison.first;
             else
-                found.problem = "a car stops short of the finish";
+                found.problem = Core::tr("a car stops short of the finish");
         } catch (const Problem& problem) {
             found.problem = problem.wrong();
         }

@@ -1,5 +1,7 @@
+#include "core/catalogues.hpp"
 #include "core/fill_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/study/names.hpp>
 #include <rampwright/units/reading.hpp>
 
@@ -80,7 +82,7 @@ std::string filled(std::string_view text, const std::string& what) {
 }
 
 std::string name_of(std::string_view key, const CarPlan* plan) {
-    if (const std::string_view text = find_input_name_text(key); !text.empty()) return std::string(text);
+    if (const std::string_view text = find_input_name_text(key); !text.empty()) return Core::tr(text);
     // What ends in a number is one of several; what holds a piece comes after the piece's.
     constexpr std::string_view held = "/held";
     const std::string_view one = key.ends_with(held) ? key.substr(0, key.size() - held.size()) : key;
@@ -92,16 +94,26 @@ std::string name_of(std::string_view key, const CarPlan* plan) {
     const std::string_view text = find_input_name_text(std::string(stem).append(key.substr(one.size())));
     if (error != std::errc() || end != number.data() + number.size() || text.empty()) return std::string(key);
     if (stem.ends_with("/wheels"))
-        return index < all_corners.size() ? filled(text, in_words(all_corners[index])) : std::string(key);
+        return index < all_corners.size() ? filled(Core::tr(text), in_words(all_corners[index]))
+                                          : std::string(key);
     if (stem == "drill/cuts") {
         const bool known = plan && index < plan->body.cuts.size() && !plan->body.cuts[index].name.empty();
-        return filled(text, known ? plan->body.cuts[index].name : "cut " + std::to_string(index + 1));
+        return filled(Core::tr(text), known ? plan->body.cuts[index].name
+                                            : Core::tr("cut {n}", {{"n", std::to_string(index + 1)}}));
     }
     const bool named = plan && index < plan->ballast.size() && !plan->ballast[index].name.empty();
-    return filled(text, named ? plan->ballast[index].name : "ballast piece " + std::to_string(index + 1));
+    return filled(Core::tr(text), named ? plan->ballast[index].name
+                                        : Core::tr("ballast piece {n}", {{"n", std::to_string(index + 1)}}));
 }
 
 } // namespace
+
+std::vector<std::string_view> input_name_texts() {
+    std::vector<std::string_view> list;
+    for (const Name& each : names)
+        list.push_back(each.text);
+    return list;
+}
 
 std::string_view find_input_name_text(std::string_view stem) {
     const auto found =
@@ -133,8 +145,12 @@ std::string change_size(std::string_view per, UnitSystem units) {
 }
 
 std::string change_phrase(std::string_view key, std::string_view per, UnitSystem units) {
-    const bool directed = per.ends_with("forward");
-    return input_name(key) + ", " + change_size(per, units) + (directed ? "" : " more");
+    constexpr std::string_view forward = " forward";
+    const bool directed = per.ends_with(forward);
+    if (directed) per.remove_suffix(forward.size());
+    const std::string size = change_size(per, units);
+    return directed ? Core::tr("{what}, {amount} forward", {{"what", input_name(key)}, {"amount", size}})
+                    : Core::tr("{what}, {amount} more", {{"what", input_name(key)}, {"amount", size}});
 }
 
 } // namespace rampwright

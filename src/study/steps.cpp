@@ -4,6 +4,7 @@
 #include <rampwright/bench/scale.hpp>
 #include <rampwright/core/constants.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/study/inputs.hpp>
 #include <rampwright/study/steps.hpp>
 
@@ -224,7 +225,7 @@ std::vector<BuilderStep> find_steps(const Project& project, std::size_t car) {
         if (!gains[n]) continue;
         Candidate& candidate = bench.list[n];
         const std::string text =
-            fill_text(find_step_text(candidate.key), candidate.values, UnitSystem::metric);
+            fill_text(Core::tr(find_step_text(candidate.key)), candidate.values, UnitSystem::metric);
         steps.push_back({candidate.key, candidate.effort, *gains[n], std::sqrt(variance[n]),
                          std::move(candidate.values), text});
     }

@@ -1,4 +1,5 @@
 #include <rampwright/core/constants.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/templates/templates.hpp>
 #include <rampwright/units/decimal.hpp>
 
@@ -40,7 +41,7 @@ std::string weight_schedule(const CarModel& car) {
         add_row(out, part.name, part.properties.mass, running);
     }
     const double whole = total(car).mass;
-    add_row(out, "whole car", whole, whole);
+    add_row(out, Core::tr("whole car"), whole, whole);
     return out;
 }
 

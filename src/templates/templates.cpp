@@ -2,6 +2,7 @@
 #include "templates/stl.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/templates/templates.hpp>
 
 namespace rampwright {
@@ -34,8 +35,9 @@ std::string template_file(const Project& project, std::size_t index, std::string
     if (suffix == ".dxf") return made(to_dxf);
     if (suffix == ".stl") return made(solid_file);
     if (suffix == ".csv") return weight_schedule(build_car(project, index));
-    throw Problem(Exit::wrong_call, "-", "\"" + std::string(suffix) + "\" is no kind of template file",
-                  "end the file's name in .svg, .dxf, .stl or .csv");
+    throw Problem(Exit::wrong_call, "-",
+                  Core::tr("\"{what}\" is no kind of template file", {{"what", std::string(suffix)}}),
+                  Core::tr("end the file's name in .svg, .dxf, .stl or .csv"));
 }
 
 } // namespace rampwright

@@ -1,4 +1,5 @@
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/track/measured.hpp>
 #include <rampwright/track/track.hpp>
 
@@ -81,13 +82,14 @@ std::vector<double> place_knots(const std::vector<Vec2>& points) {
 
 MeasuredCurve fit_measured(const std::vector<Vec2>& points) {
     if (points.size() < 4)
-        throw Problem(Exit::could_not, "/track/measured_mm", "a measured track needs at least four points",
-                      "measure the height at more places, closest together where the slope changes");
+        throw Problem(
+            Exit::could_not, "/track/measured_mm", Core::tr("a measured track needs at least four points"),
+            Core::tr("measure the height at more places, closest together where the slope changes"));
     for (std::size_t n = 1; n < points.size(); ++n)
         if (!(points[n].x() > points[n - 1].x()))
             throw Problem(Exit::could_not, "/track/measured_mm/" + std::to_string(n),
-                          "X does not rise from the point before",
-                          "list the points from the start gate to the end");
+                          Core::tr("X does not rise from the point before"),
+                          Core::tr("list the points from the start gate to the end"));
 
     const std::vector<double> knots = place_knots(points);
     const Candidate candidate(points[0].x(), knots);

@@ -1,5 +1,6 @@
 #include "units/entry_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 
 #include <algorithm>
@@ -45,15 +46,16 @@ public:
 
     double read() {
         skip_blanks();
-        if (at_end()) fail(EntryFault::empty, "nothing is written here", "type " + example());
+        if (at_end()) fail(EntryFault::empty, Core::tr("nothing is written here"), type_example());
         const Value value = read_sum();
         if (!at_end()) fail_at_rest();
         const double si = value.has_unit ? value.number : to_si(value.number, default_);
         if (!std::isfinite(si))
-            fail(EntryFault::too_large, "the value is too large", "type a smaller number");
+            fail(EntryFault::too_large, Core::tr("the value is too large"),
+                 Core::tr("type a smaller number"));
         if (quantity_ == Quantity::temperature && si < 0)
-            fail(EntryFault::below_absolute_zero, "nothing is colder than -273.15 °C",
-                 "type a higher temperature");
+            fail(EntryFault::below_absolute_zero, Core::tr("nothing is colder than -273.15 °C"),
+                 Core::tr("type a higher temperature"));
         return si;
     }
 
@@ -69,33 +71,38 @@ private:
     // What stands where an operator or the end should be.
     [[noreturn]] void fail_at_rest() const {
         if (text_[at_] == ')')
-            fail(EntryFault::unclosed_bracket, "a bracket closes that was never opened", "take it out");
+            fail(EntryFault::unclosed_bracket, Core::tr("a bracket closes that was never opened"),
+                 Core::tr("take it out"));
         if (is_digit(text_[at_]) || is_mark(text_[at_]))
-            fail(EntryFault::two_numbers, "two numbers stand side by side",
-                 "write a unit after each, or +, -, * or / between them");
+            fail(EntryFault::two_numbers, Core::tr("two numbers stand side by side"),
+                 Core::tr("write a unit after each, or +, -, * or / between them"));
         const SpelledUnit other = match_any_unit(text_.substr(at_));
         if (other.unit && other.unit->quantity == quantity_)
-            fail(EntryFault::not_understood, "a unit stands here without a number",
-                 "write the number before it");
+            fail(EntryFault::not_understood, Core::tr("a unit stands here without a number"),
+                 Core::tr("write the number before it"));
         if (other.unit)
             fail(EntryFault::wrong_quantity,
-                 "\"" + std::string(text_.substr(at_, other.length)) + "\" measures " +
-                     std::string(in_words(other.unit->quantity)) + ", not " +
-                     std::string(in_words(quantity_)),
-                 "type " + example());
+                 Core::tr("\"{unit}\" measures {other}, not {quantity}",
+                          {{"unit", std::string(text_.substr(at_, other.length))},
+                           {"other", Core::tr(in_words(other.unit->quantity))},
+                           {"quantity", Core::tr(in_words(quantity_))}}),
+                 type_example());
         const std::string word(text_.substr(at_, word_length()));
         if (!word.empty() && quantity_ == Quantity::plain)
-            fail(EntryFault::unknown_unit, "\"" + word + "\" is not a number", "type " + example());
+            fail(EntryFault::unknown_unit, Core::tr("\"{word}\" is not a number", {{"word", word}}),
+                 type_example());
         if (!word.empty())
             fail(EntryFault::unknown_unit,
-                 "\"" + word + "\" is not a unit for " + std::string(in_words(quantity_)),
-                 "type " + example());
-        fail(EntryFault::not_understood, "this sign is not understood here", "type " + example());
+                 Core::tr("\"{word}\" is not a unit for {quantity}",
+                          {{"word", word}, {"quantity", Core::tr(in_words(quantity_))}}),
+                 type_example());
+        fail(EntryFault::not_understood, Core::tr("this sign is not understood here"), type_example());
     }
 
-    std::string example() const {
-        if (quantity_ == Quantity::plain) return "a number such as 0.15";
-        return std::string(in_words(quantity_)) + " such as 12 " + std::string(default_.symbol);
+    std::string type_example() const {
+        if (quantity_ == Quantity::plain) return Core::tr("type a number such as 0.15");
+        return Core::tr("type {quantity} such as 12 {unit}", {{"quantity", Core::tr(in_words(quantity_))},
+                                                              {"unit", std::string(default_.symbol)}});
     }
 
     // Letters from here on; a byte above ASCII counts as one, so that a foreign word is quoted whole.
@@ -128,8 +135,8 @@ private:
                 const Value& other = sum.has_unit ? sum : term;
                 if (other.unit != &default_)
                     fail_at(operator_at, EntryFault::unit_missing,
-                            "a number without a unit stands beside one in other units",
-                            "write the unit after each number");
+                            Core::tr("a number without a unit stands beside one in other units"),
+                            Core::tr("write the unit after each number"));
                 bare = {to_si(bare.number, default_), true, &default_};
             }
             if (sum.has_unit && quantity_ == Quantity::temperature) fail_temperature();
@@ -151,7 +158,8 @@ private:
                            : "a number is divided by one with a unit",
                      "multiply and divide by plain numbers only");
             if (!times && factor.number == 0)
-                fail(EntryFault::division_by_zero, "a number is divided by zero", "divide by another number");
+                fail(EntryFault::division_by_zero, Core::tr("a number is divided by zero"),
+                     Core::tr("divide by another number"));
             if ((product.has_unit || factor.has_unit) && quantity_ == Quantity::temperature)
                 fail_temperature();
             product.number = times ? product.number * factor.number : product.number / factor.number;
@@ -161,7 +169,8 @@ private:
     }
 
     [[noreturn]] void fail_temperature() const {
-        fail(EntryFault::temperature_sum, "degrees can't be added or multiplied", "type one temperature");
+        fail(EntryFault::temperature_sum, Core::tr("degrees can't be added or multiplied"),
+             Core::tr("type one temperature"));
     }
 
     Value read_factor() {
@@ -178,7 +187,7 @@ private:
         } else if (number_starts()) {
             value = read_number(sign);
         } else if (at_end()) {
-            fail(EntryFault::not_understood, "a number is missing at the end", "type " + example());
+            fail(EntryFault::not_understood, Core::tr("a number is missing at the end"), type_example());
         } else {
             fail_at_rest();
         }
@@ -188,17 +197,20 @@ private:
 
     Value read_bracket() {
         if (++depth_ > deepest_bracket)
-            fail(EntryFault::too_long, "the brackets are nested too deep", "work out a part of it first");
+            fail(EntryFault::too_long, Core::tr("the brackets are nested too deep"),
+                 Core::tr("work out a part of it first"));
         ++at_;
         Value value = read_sum();
-        if (at_end()) fail(EntryFault::unclosed_bracket, "a bracket is opened and not closed", "close it");
+        if (at_end())
+            fail(EntryFault::unclosed_bracket, Core::tr("a bracket is opened and not closed"),
+                 Core::tr("close it"));
         if (peek() != ')') fail_at_rest();
         ++at_;
         --depth_;
         const Unit* unit = read_unit();
         if (unit && value.has_unit)
-            fail(EntryFault::unit_product, "a unit follows a bracket that has units in it",
-                 "take one of them out");
+            fail(EntryFault::unit_product, Core::tr("a unit follows a bracket that has units in it"),
+                 Core::tr("take one of them out"));
         if (unit) value = {to_si(value.number, *unit), true, unit};
         return value;
     }
@@ -215,8 +227,8 @@ private:
             const Unit* smaller = read_unit();
             if (!smaller && last->symbol == "ft") smaller = find_unit("in"); // 4' 2
             if (!smaller || smaller->scale >= last->scale)
-                fail(EntryFault::two_numbers, "two numbers stand side by side",
-                     "write a unit after each, the greater first, or an operator between them");
+                fail(EntryFault::two_numbers, Core::tr("two numbers stand side by side"),
+                     Core::tr("write a unit after each, the greater first, or an operator between them"));
             if (quantity_ == Quantity::temperature) fail_temperature();
             value = {value.number + to_si(part, *smaller), true, nullptr};
             last = smaller;
@@ -249,7 +261,8 @@ private:
             skip_blanks();
             const double divisor = read_decimal().number;
             if (divisor == 0)
-                fail(EntryFault::division_by_zero, "a number is divided by zero", "divide by another number");
+                fail(EntryFault::division_by_zero, Core::tr("a number is divided by zero"),
+                     Core::tr("divide by another number"));
             number /= divisor;
         }
         return number;
@@ -295,8 +308,8 @@ private:
         }
         if (hyphen && !hyphen_joins()) {
             at_ = before;
-            fail(EntryFault::unclear_hyphen, "the hyphen may join a fraction or subtract it",
-                 "leave a blank instead of the hyphen, or one on either side of it");
+            fail(EntryFault::unclear_hyphen, Core::tr("the hyphen may join a fraction or subtract it"),
+                 Core::tr("leave a blank instead of the hyphen, or one on either side of it"));
         }
         return above.number / below.number;
     }
@@ -324,8 +337,8 @@ private:
         }
         if (marks > 1) {
             at_ = start;
-            fail(EntryFault::several_marks, "a number has more than one decimal mark",
-                 "leave out the marks between thousands; \".\" and \",\" both are a decimal mark");
+            fail(EntryFault::several_marks, Core::tr("a number has more than one decimal mark"),
+                 Core::tr("leave out the marks between thousands; \".\" and \",\" both are a decimal mark"));
         }
         const std::size_t exponent_sign = peek(1) == '+' || peek(1) == '-' ? 1 : 0;
         const bool exponent = (peek() == 'e' || peek() == 'E') && is_digit(peek(1 + exponent_sign));
@@ -339,8 +352,8 @@ private:
         double number = 0;
         const auto result = std::from_chars(digits.data(), digits.data() + digits.size(), number);
         if (result.ec == std::errc::result_out_of_range)
-            fail(EntryFault::too_large, "a number is too large or too close to zero",
-                 "type an ordinary number");
+            fail(EntryFault::too_large, Core::tr("a number is too large or too close to zero"),
+                 Core::tr("type an ordinary number"));
         return {number, marks == 0 && !exponent};
     }
 

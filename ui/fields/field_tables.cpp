@@ -9,134 +9,153 @@ namespace rampwright::ui {
 namespace tables {
 namespace {
 
-#define FIELD_TEXT(text) QT_TRANSLATE_NOOP("Fields", text)
-
 constexpr auto scale = std::to_array<FieldSpec>({
-    {"/scale/division_g", FIELD_TEXT("Division"), FIELD_TEXT("The smallest step the race's scale shows.")},
-    {"/scale/offset_g", FIELD_TEXT("Shows too much by"),
-     FIELD_TEXT("What the scale shows with nothing on it; negative where it shows too little.")},
+    {"/scale/division_g", QT_TRANSLATE_NOOP("Fields", "Division"),
+     QT_TRANSLATE_NOOP("Fields", "The smallest step the race's scale shows.")},
+    {"/scale/offset_g", QT_TRANSLATE_NOOP("Fields", "Shows too much by"),
+     QT_TRANSLATE_NOOP("Fields",
+                       "What the scale shows with nothing on it; negative where it shows too little.")},
 });
 constexpr auto worse_scale = std::to_array<FieldSpec>({
-    {"/scale/worse/division_g", FIELD_TEXT("Its division"),
-     FIELD_TEXT("Of a scale the car may meet on the night; left empty, the race scale's own.")},
-    {"/scale/worse/offset_g", FIELD_TEXT("Shows too much by"),
-     FIELD_TEXT("Left empty: one division more than the race scale.")},
+    {"/scale/worse/division_g", QT_TRANSLATE_NOOP("Fields", "Its division"),
+     QT_TRANSLATE_NOOP("Fields",
+                       "Of a scale the car may meet on the night; left empty, the race scale's own.")},
+    {"/scale/worse/offset_g", QT_TRANSLATE_NOOP("Fields", "Shows too much by"),
+     QT_TRANSLATE_NOOP("Fields", "Left empty: one division more than the race scale.")},
 });
 constexpr auto putty = std::to_array<FieldSpec>({
-    {"/tools/pellet_diameter_mm", FIELD_TEXT("Pellet across"),
-     FIELD_TEXT("Diameter of the roll of putty that pellets are cut from.")},
+    {"/tools/pellet_diameter_mm", QT_TRANSLATE_NOOP("Fields", "Pellet across"),
+     QT_TRANSLATE_NOOP("Fields", "Diameter of the roll of putty that pellets are cut from.")},
 });
-constexpr std::array<FieldGroup, 3> scales{{{FIELD_TEXT("Race scale"), scale},
-                                            {FIELD_TEXT("A worse scale"), worse_scale},
-                                            {FIELD_TEXT("Putty for the last tenths"), putty}}};
+constexpr std::array<FieldGroup, 3> scales{
+    {{QT_TRANSLATE_NOOP("Fields", "Race scale"), scale},
+     {QT_TRANSLATE_NOOP("Fields", "A worse scale"), worse_scale},
+     {QT_TRANSLATE_NOOP("Fields", "Putty for the last tenths"), putty}}};
 
 constexpr auto block = std::to_array<FieldSpec>({
-    {"@/body/block_mass_g", FIELD_TEXT("Block weighs"),
-     FIELD_TEXT("The uncut block on your own scale. It wins over the density.")},
-    {"@/body/density_kg_m3", FIELD_TEXT("Density"),
-     FIELD_TEXT("Of the wood, where the block was not weighed.")},
-    {"@/body/moisture_pct", FIELD_TEXT("Water in it"),
-     FIELD_TEXT("As a share of the dry wood's mass: about 8 % in a heated room, 12 % in the yard, more in a "
-                "damp shed. It counts where the table's density does.")},
-    {"@/body/block_mm/0", FIELD_TEXT("Length"), FIELD_TEXT("Of the uncut block.")},
-    {"@/body/block_mm/1", FIELD_TEXT("Width"), FIELD_TEXT("Of the uncut block.")},
-    {"@/body/block_mm/2", FIELD_TEXT("Height"), FIELD_TEXT("Of the uncut block.")},
+    {"@/body/block_mass_g", QT_TRANSLATE_NOOP("Fields", "Block weighs"),
+     QT_TRANSLATE_NOOP("Fields", "The uncut block on your own scale. It wins over the density.")},
+    {"@/body/density_kg_m3", QT_TRANSLATE_NOOP("Fields", "Density"),
+     QT_TRANSLATE_NOOP("Fields", "Of the wood, where the block was not weighed.")},
+    {"@/body/moisture_pct", QT_TRANSLATE_NOOP("Fields", "Water in it"),
+     QT_TRANSLATE_NOOP(
+         "Fields",
+         "As a share of the dry wood's mass: about 8 % in a heated room, 12 % in the yard, more in a "
+         "damp shed. It counts where the table's density does.")},
+    {"@/body/block_mm/0", QT_TRANSLATE_NOOP("Fields", "Length"),
+     QT_TRANSLATE_NOOP("Fields", "Of the uncut block.")},
+    {"@/body/block_mm/1", QT_TRANSLATE_NOOP("Fields", "Width"),
+     QT_TRANSLATE_NOOP("Fields", "Of the uncut block.")},
+    {"@/body/block_mm/2", QT_TRANSLATE_NOOP("Fields", "Height"),
+     QT_TRANSLATE_NOOP("Fields", "Of the uncut block.")},
 });
 constexpr auto surface = std::to_array<FieldSpec>({
-    {"@/body/edge_radius_mm", FIELD_TEXT("Edges rounded by"),
-     FIELD_TEXT("The radius that sanding leaves along the edges.")},
-    {"@/body/finish_g", FIELD_TEXT("Paint and decals"),
-     FIELD_TEXT("What they weigh, spread over the surface.")},
+    {"@/body/edge_radius_mm", QT_TRANSLATE_NOOP("Fields", "Edges rounded by"),
+     QT_TRANSLATE_NOOP("Fields", "The radius that sanding leaves along the edges.")},
+    {"@/body/finish_g", QT_TRANSLATE_NOOP("Fields", "Paint and decals"),
+     QT_TRANSLATE_NOOP("Fields", "What they weigh, spread over the surface.")},
 });
-constexpr std::array<FieldGroup, 2> shape{{{FIELD_TEXT("Wood"), block}, {FIELD_TEXT("Surface"), surface}}};
+constexpr std::array<FieldGroup, 2> shape{
+    {{QT_TRANSLATE_NOOP("Fields", "Wood"), block}, {QT_TRANSLATE_NOOP("Fields", "Surface"), surface}}};
 
 constexpr auto axles = std::to_array<FieldSpec>({
-    {"@/axles/rear_x_mm", FIELD_TEXT("Rear axle at"), FIELD_TEXT("From the tail to the rear axle.")},
-    {"@/axles/front_x_mm", FIELD_TEXT("Front axle at"), FIELD_TEXT("From the tail to the front axle.")},
-    {"@/axles/rear_z_mm", FIELD_TEXT("Rear height"),
-     FIELD_TEXT("From the bottom of the wood to the middle of the rear axle.")},
-    {"@/axles/front_z_mm", FIELD_TEXT("Front height"),
-     FIELD_TEXT("From the bottom of the wood to the middle of the front axle.")},
-    {"@/axles/shank_diameter_mm", FIELD_TEXT("Shank"),
-     FIELD_TEXT("Diameter of the axle where the wheel turns.")},
-    {"@/axles/length_mm", FIELD_TEXT("Length"), FIELD_TEXT("Of one axle, under its head.")},
-    {"@/axles/head_diameter_mm", FIELD_TEXT("Head"), FIELD_TEXT("Diameter of the axle's head.")},
-    {"@/axles/mass_each_g", FIELD_TEXT("One axle weighs"), FIELD_TEXT("Weigh all four and divide.")},
+    {"@/axles/rear_x_mm", QT_TRANSLATE_NOOP("Fields", "Rear axle at"),
+     QT_TRANSLATE_NOOP("Fields", "From the tail to the rear axle.")},
+    {"@/axles/front_x_mm", QT_TRANSLATE_NOOP("Fields", "Front axle at"),
+     QT_TRANSLATE_NOOP("Fields", "From the tail to the front axle.")},
+    {"@/axles/rear_z_mm", QT_TRANSLATE_NOOP("Fields", "Rear height"),
+     QT_TRANSLATE_NOOP("Fields", "From the bottom of the wood to the middle of the rear axle.")},
+    {"@/axles/front_z_mm", QT_TRANSLATE_NOOP("Fields", "Front height"),
+     QT_TRANSLATE_NOOP("Fields", "From the bottom of the wood to the middle of the front axle.")},
+    {"@/axles/shank_diameter_mm", QT_TRANSLATE_NOOP("Fields", "Shank"),
+     QT_TRANSLATE_NOOP("Fields", "Diameter of the axle where the wheel turns.")},
+    {"@/axles/length_mm", QT_TRANSLATE_NOOP("Fields", "Length"),
+     QT_TRANSLATE_NOOP("Fields", "Of one axle, under its head.")},
+    {"@/axles/head_diameter_mm", QT_TRANSLATE_NOOP("Fields", "Head"),
+     QT_TRANSLATE_NOOP("Fields", "Diameter of the axle's head.")},
+    {"@/axles/mass_each_g", QT_TRANSLATE_NOOP("Fields", "One axle weighs"),
+     QT_TRANSLATE_NOOP("Fields", "Weigh all four and divide.")},
 });
 #define WHEEL_FIELDS(corner)                                                                                 \
     std::to_array<FieldSpec>({                                                                               \
-        {"@/wheels/" corner "/mass_g", FIELD_TEXT("Weighs"),                                                 \
-         FIELD_TEXT("The wheel alone, without its axle.")},                                                  \
-        {"@/wheels/" corner "/outer_diameter_mm", FIELD_TEXT("Diameter"), FIELD_TEXT("What it rolls on.")},  \
-        {"@/wheels/" corner "/bore_diameter_mm", FIELD_TEXT("Bore"),                                         \
-         FIELD_TEXT("The hole the axle goes through.")},                                                     \
-        {"@/wheels/" corner "/width_mm", FIELD_TEXT("Width"), FIELD_TEXT("From inner to outer face.")},      \
-        {"@/wheels/" corner "/gap_to_body_mm", FIELD_TEXT("Gap to the wood"),                                \
-         FIELD_TEXT("Play between hub and body.")},                                                          \
-        {"@/wheels/" corner "/spin_inertia_g_mm2", FIELD_TEXT("Spin inertia"),                               \
-         FIELD_TEXT("Where it was measured.")},                                                              \
-        {"@/wheels/" corner "/cant_deg", FIELD_TEXT("Cant"),                                                 \
-         FIELD_TEXT("Positive where the axle's outer end is higher.")},                                      \
-        {"@/wheels/" corner "/raised_mm", FIELD_TEXT("Raised by"),                                           \
-         FIELD_TEXT("Gap under a wheel that does not touch.")},                                              \
+        {"@/wheels/" corner "/mass_g", QT_TRANSLATE_NOOP("Fields", "Weighs"),                                \
+         QT_TRANSLATE_NOOP("Fields", "The wheel alone, without its axle.")},                                 \
+        {"@/wheels/" corner "/outer_diameter_mm", QT_TRANSLATE_NOOP("Fields", "Diameter"),                   \
+         QT_TRANSLATE_NOOP("Fields", "What it rolls on.")},                                                  \
+        {"@/wheels/" corner "/bore_diameter_mm", QT_TRANSLATE_NOOP("Fields", "Bore"),                        \
+         QT_TRANSLATE_NOOP("Fields", "The hole the axle goes through.")},                                    \
+        {"@/wheels/" corner "/width_mm", QT_TRANSLATE_NOOP("Fields", "Width"),                               \
+         QT_TRANSLATE_NOOP("Fields", "From inner to outer face.")},                                          \
+        {"@/wheels/" corner "/gap_to_body_mm", QT_TRANSLATE_NOOP("Fields", "Gap to the wood"),               \
+         QT_TRANSLATE_NOOP("Fields", "Play between hub and body.")},                                         \
+        {"@/wheels/" corner "/spin_inertia_g_mm2", QT_TRANSLATE_NOOP("Fields", "Spin inertia"),              \
+         QT_TRANSLATE_NOOP("Fields", "Where it was measured.")},                                             \
+        {"@/wheels/" corner "/cant_deg", QT_TRANSLATE_NOOP("Fields", "Cant"),                                \
+         QT_TRANSLATE_NOOP("Fields", "Positive where the axle's outer end is higher.")},                     \
+        {"@/wheels/" corner "/raised_mm", QT_TRANSLATE_NOOP("Fields", "Raised by"),                          \
+         QT_TRANSLATE_NOOP("Fields", "Gap under a wheel that does not touch.")},                             \
     })
 constexpr auto rear_left = WHEEL_FIELDS("rear-left");
 constexpr auto rear_right = WHEEL_FIELDS("rear-right");
 constexpr auto front_left = WHEEL_FIELDS("front-left");
 constexpr auto front_right = WHEEL_FIELDS("front-right");
 #undef WHEEL_FIELDS
-constexpr std::array<FieldGroup, 5> roll{{{FIELD_TEXT("Axles"), axles},
-                                          {FIELD_TEXT("Rear left wheel"), rear_left},
-                                          {FIELD_TEXT("Rear right wheel"), rear_right},
-                                          {FIELD_TEXT("Front left wheel"), front_left},
-                                          {FIELD_TEXT("Front right wheel"), front_right}}};
+constexpr std::array<FieldGroup, 5> roll{{{QT_TRANSLATE_NOOP("Fields", "Axles"), axles},
+                                          {QT_TRANSLATE_NOOP("Fields", "Rear left wheel"), rear_left},
+                                          {QT_TRANSLATE_NOOP("Fields", "Rear right wheel"), rear_right},
+                                          {QT_TRANSLATE_NOOP("Fields", "Front left wheel"), front_left},
+                                          {QT_TRANSLATE_NOOP("Fields", "Front right wheel"), front_right}}};
 
 constexpr auto toe = std::to_array<FieldSpec>({
-    {"@/wheels/front-left/toe_deg", FIELD_TEXT("Front left"),
-     FIELD_TEXT("Positive where the wheel steers to the car's left.")},
-    {"@/wheels/front-right/toe_deg", FIELD_TEXT("Front right"),
-     FIELD_TEXT("Positive where the wheel steers to the car's left.")},
-    {"@/wheels/rear-left/toe_deg", FIELD_TEXT("Rear left"),
-     FIELD_TEXT("Positive where the wheel steers to the car's left.")},
-    {"@/wheels/rear-right/toe_deg", FIELD_TEXT("Rear right"),
-     FIELD_TEXT("Positive where the wheel steers to the car's left.")},
+    {"@/wheels/front-left/toe_deg", QT_TRANSLATE_NOOP("Fields", "Front left"),
+     QT_TRANSLATE_NOOP("Fields", "Positive where the wheel steers to the car's left.")},
+    {"@/wheels/front-right/toe_deg", QT_TRANSLATE_NOOP("Fields", "Front right"),
+     QT_TRANSLATE_NOOP("Fields", "Positive where the wheel steers to the car's left.")},
+    {"@/wheels/rear-left/toe_deg", QT_TRANSLATE_NOOP("Fields", "Rear left"),
+     QT_TRANSLATE_NOOP("Fields", "Positive where the wheel steers to the car's left.")},
+    {"@/wheels/rear-right/toe_deg", QT_TRANSLATE_NOOP("Fields", "Rear right"),
+     QT_TRANSLATE_NOOP("Fields", "Positive where the wheel steers to the car's left.")},
 });
 constexpr auto drift = std::to_array<FieldSpec>({
-    {"@/steer/drift_mm", FIELD_TEXT("Drift"),
-     FIELD_TEXT("How far the car wandered sideways on the drift board.")},
-    {"@/steer/over_mm", FIELD_TEXT("Over"), FIELD_TEXT("How far it rolled, straight along the board.")},
-    {"@/steer/watched_ahead_mm", FIELD_TEXT("Watched mark"),
-     FIELD_TEXT("How far the mark you watched is ahead of the rear axle.")},
+    {"@/steer/drift_mm", QT_TRANSLATE_NOOP("Fields", "Drift"),
+     QT_TRANSLATE_NOOP("Fields", "How far the car wandered sideways on the drift board.")},
+    {"@/steer/over_mm", QT_TRANSLATE_NOOP("Fields", "Over"),
+     QT_TRANSLATE_NOOP("Fields", "How far it rolled, straight along the board.")},
+    {"@/steer/watched_ahead_mm", QT_TRANSLATE_NOOP("Fields", "Watched mark"),
+     QT_TRANSLATE_NOOP("Fields", "How far the mark you watched is ahead of the rear axle.")},
 });
-constexpr std::array<FieldGroup, 2> aim{
-    {{FIELD_TEXT("Steer of each wheel"), toe}, {FIELD_TEXT("Drift board"), drift}}};
+constexpr std::array<FieldGroup, 2> aim{{{QT_TRANSLATE_NOOP("Fields", "Steer of each wheel"), toe},
+                                         {QT_TRANSLATE_NOOP("Fields", "Drift board"), drift}}};
 
 constexpr auto air = std::to_array<FieldSpec>({
-    {"/air/temperature_c", FIELD_TEXT("Temperature"), FIELD_TEXT("In the hall.")},
-    {"/air/pressure_hpa", FIELD_TEXT("Pressure"),
-     FIELD_TEXT("At the hall itself, not reduced to sea level.")},
-    {"/air/humidity_pct", FIELD_TEXT("Humidity"), FIELD_TEXT("Relative humidity of the air.")},
+    {"/air/temperature_c", QT_TRANSLATE_NOOP("Fields", "Temperature"),
+     QT_TRANSLATE_NOOP("Fields", "In the hall.")},
+    {"/air/pressure_hpa", QT_TRANSLATE_NOOP("Fields", "Pressure"),
+     QT_TRANSLATE_NOOP("Fields", "At the hall itself, not reduced to sea level.")},
+    {"/air/humidity_pct", QT_TRANSLATE_NOOP("Fields", "Humidity"),
+     QT_TRANSLATE_NOOP("Fields", "Relative humidity of the air.")},
 });
 constexpr auto track = std::to_array<FieldSpec>({
-    {"/track/start_line_mm", FIELD_TEXT("Start line"),
-     FIELD_TEXT("Along the surface, from the beginning of the first piece.")},
-    {"/track/finish_line_mm", FIELD_TEXT("Finish line"),
-     FIELD_TEXT("Along the surface, from the beginning of the first piece.")},
+    {"/track/start_line_mm", QT_TRANSLATE_NOOP("Fields", "Start line"),
+     QT_TRANSLATE_NOOP("Fields", "Along the surface, from the beginning of the first piece.")},
+    {"/track/finish_line_mm", QT_TRANSLATE_NOOP("Fields", "Finish line"),
+     QT_TRANSLATE_NOOP("Fields", "Along the surface, from the beginning of the first piece.")},
 });
 constexpr auto as_built = std::to_array<FieldSpec>({
-    {"@/as_built/mass_g", FIELD_TEXT("Car weighs"),
-     FIELD_TEXT("The finished car on your scale. It wins over what is computed.")},
-    {"@/as_built/front_load_g", FIELD_TEXT("Front load"),
-     FIELD_TEXT("What the scale shows under the front wheels, the rear at the same height.")},
-    {"@/as_built/balance_ahead_of_rear_axle_mm", FIELD_TEXT("Balances at"),
-     FIELD_TEXT("Ahead of the rear axle, on a knife edge.")},
-    {"@/as_built/centre_height_mm", FIELD_TEXT("Centre of mass at"),
-     FIELD_TEXT("Above the lane, where it was measured.")},
+    {"@/as_built/mass_g", QT_TRANSLATE_NOOP("Fields", "Car weighs"),
+     QT_TRANSLATE_NOOP("Fields", "The finished car on your scale. It wins over what is computed.")},
+    {"@/as_built/front_load_g", QT_TRANSLATE_NOOP("Fields", "Front load"),
+     QT_TRANSLATE_NOOP("Fields",
+                       "What the scale shows under the front wheels, the rear at the same height.")},
+    {"@/as_built/balance_ahead_of_rear_axle_mm", QT_TRANSLATE_NOOP("Fields", "Balances at"),
+     QT_TRANSLATE_NOOP("Fields", "Ahead of the rear axle, on a knife edge.")},
+    {"@/as_built/centre_height_mm", QT_TRANSLATE_NOOP("Fields", "Centre of mass at"),
+     QT_TRANSLATE_NOOP("Fields", "Above the lane, where it was measured.")},
 });
-constexpr std::array<FieldGroup, 2> run{{{FIELD_TEXT("Track"), track}, {FIELD_TEXT("Air"), air}}};
-constexpr std::array<FieldGroup, 1> measured{{{FIELD_TEXT("Typed back from the sheet"), as_built}}};
-
-#undef FIELD_TEXT
+constexpr std::array<FieldGroup, 2> run{
+    {{QT_TRANSLATE_NOOP("Fields", "Track"), track}, {QT_TRANSLATE_NOOP("Fields", "Air"), air}}};
+constexpr std::array<FieldGroup, 1> measured{
+    {{QT_TRANSLATE_NOOP("Fields", "Typed back from the sheet"), as_built}}};
 
 } // namespace
 } // namespace tables

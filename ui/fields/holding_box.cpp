@@ -1,5 +1,7 @@
 #include "fields/holding_box.hpp"
 
+#include "text/said.hpp"
+
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -9,7 +11,7 @@ namespace rampwright::ui {
 HoldingBox::HoldingBox(int characters, QWidget* parent) : QuietComboBox(parent) {
     addItem(tr("not planned"), QString());
     for (const Holding& holding : holdings())
-        addItem(QString::fromStdString(holding.name), QString::fromStdString(holding.id));
+        addItem(said(holding.name), QString::fromStdString(holding.id));
     setWhatsThis(tr("How the weight stays in its cut on a bumpy lane. What holds it weighs too."));
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumContentsLength(characters);

@@ -8,6 +8,7 @@
 #include "panels/scale_panel.hpp"
 #include "panels/verdict_mark.hpp"
 #include "session/follow.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/rules/rule_sets.hpp>
 
@@ -141,7 +142,7 @@ void AgreeSlip::show_sets() {
     const auto stated = session_.document().root.find("rules");
     for (std::size_t i = 0; i < rule_sets().size(); ++i) {
         const RuleSet& set = rule_sets()[i];
-        QString name = QString::fromStdString(set.title);
+        QString name = said(set.title);
         if (&set == chosen) {
             index = static_cast<int>(i) + 1;
             // The order in which a person fills in keys does not make other rules.
@@ -159,7 +160,7 @@ void AgreeSlip::show_sets() {
         sets_->addItems(names);
     }
     sets_->setCurrentIndex(index);
-    about_->setText(chosen ? QString::fromStdString(chosen->about + " " + chosen->source + ".")
+    about_->setText(chosen ? tr("%1 %2.").arg(said(chosen->about), said(chosen->source))
                            : QString::fromStdString(rules.source));
     about_->setVisible(!about_->text().isEmpty());
 }

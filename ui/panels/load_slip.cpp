@@ -10,6 +10,7 @@
 #include "panels/scale_panel.hpp"
 #include "panels/shelf_list.hpp"
 #include "text/figure_text.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/materials/materials.hpp>
 
@@ -197,7 +198,7 @@ QPushButton* LoadSlip::make_household_button() {
     auto* menu = new QMenu(button);
     for (const HouseholdPiece& piece : household_pieces()) {
         const QString mass = quantity_text(piece.mass.value, Quantity::mass, session_.project().units);
-        auto* action = menu->addAction(tr("%1, about %2").arg(QString::fromStdString(piece.name), mass));
+        auto* action = menu->addAction(tr("%1, about %2").arg(said(piece.name), mass));
         action->setObjectName(QStringLiteral("household.") + QString::fromStdString(piece.id));
         connect(action, &QAction::triggered, this, [this, &piece] {
             try {

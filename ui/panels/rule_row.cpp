@@ -6,6 +6,7 @@
 #include "look/theme.hpp"
 #include "panels/verdict_mark.hpp"
 #include "text/figure_text.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/units/key_unit.hpp>
 
@@ -64,18 +65,18 @@ RuleRow::RuleRow(Session& session, const RuleKind& kind, QWidget* parent)
     grid->addWidget(editor, 0, 2, Qt::AlignTop);
     grid->addWidget(found_, 1, 1, 1, 2);
     grid->addWidget(fault_, 2, 1, 1, 2);
-    const QString why = QString::fromStdString(kind.text + " " + kind.inspect);
+    const QString why = tr("%1 %2").arg(said(kind.text), said(kind.inspect));
     setToolTip(why);
     setWhatsThis(why);
 }
 
 QWidget* RuleRow::make_editor() {
-    const QString name = sentence_case(kind_.name);
+    const QString name = sentence_case(Core::tr(kind_.name));
     const auto prepare = [&](QWidget* widget) { widget->setAccessibleName(tr("Rule: %1").arg(name)); };
     if (find_key_unit(kind_.id.substr(0, kind_.id.find('/'))) && !is_allowance(kind_)) {
         number_ = new ValueEditor(session_, this);
         number_->field()->setObjectName(QString::fromStdString(pointer()));
-        number_->field()->bind(pointer(), tr("rule, %1").arg(QString::fromStdString(kind_.name)));
+        number_->field()->bind(pointer(), tr("rule, %1").arg(said(kind_.name)));
         prepare(number_->field());
         return number_;
     }
@@ -102,7 +103,7 @@ void RuleRow::choose(int index) {
     Json value;
     if (index > 0) value = is_allowance(kind_) ? Json(index == 1) : Json(index + 2);
     session_.apply(set_value(session_.document(), pointer(), value,
-                             tr("Set rule, %1").arg(QString::fromStdString(kind_.name)).toStdString()));
+                             tr("Set rule, %1").arg(said(kind_.name)).toStdString()));
 }
 
 void RuleRow::commit_text() {
@@ -120,7 +121,7 @@ void RuleRow::commit_text() {
         text_->setModified(false);
         fault_->hide();
         session_.apply(set_value(session_.document(), pointer(), value,
-                                 tr("Set rule, %1").arg(QString::fromStdString(kind_.name)).toStdString()));
+                                 tr("Set rule, %1").arg(said(kind_.name)).toStdString()));
         show_value();
     } catch (const Problem& problem) {
         text_->setModified(true);

@@ -5,6 +5,7 @@
 #include "look/theme.hpp"
 #include "panels/value_slip.hpp"
 #include "session/follow.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/materials/materials.hpp>
 #include <rampwright/rules/scale_words.hpp>
@@ -40,7 +41,7 @@ ScaleFields::ScaleFields(Session& session, QWidget* parent)
     putty_->setWhatsThis(
         tr("The putty you trim with: how much of it weighs a tenth follows from its density."));
     for (const Material* material : putties())
-        putty_->addItem(QString::fromStdString(material->name));
+        putty_->addItem(said(material->name));
     for (QComboBox* each : {reads_, putty_})
         each->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     form->addRow(tr("The scale"), reads_);

@@ -5,6 +5,7 @@
 #include "drawing/target.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/materials/starting_shapes.hpp>
 
@@ -66,7 +67,7 @@ ShapePicker::ShapePicker(Session& session, QWidget* parent) : QWidget(parent), s
     const auto& shapes = starting_shapes();
     for (std::size_t i = 0; i < shapes.size(); ++i) {
         auto* button = new QToolButton(this);
-        const QString name = QCoreApplication::translate("StartingShapes", shapes[i].name.c_str());
+        const QString name = said(shapes[i].name);
         button->setObjectName(QStringLiteral("shape.") + QString::fromStdString(shapes[i].id));
         button->setText(name);
         button->setAccessibleName(tr("Start from the shape %1").arg(name));

@@ -55,18 +55,17 @@ void paint_verdict_mark(QPainter& painter, QPointF c, Verdict verdict) {
 }
 
 QString verdict_text(Verdict verdict) {
-    const char* context = "Verdicts";
     switch (verdict) {
     case Verdict::pass:
-        return QCoreApplication::translate(context, "passes");
+        return QCoreApplication::translate("rampwright::ui::Verdicts", "passes");
     case Verdict::margin:
-        return QCoreApplication::translate(context, "passes narrowly");
+        return QCoreApplication::translate("rampwright::ui::Verdicts", "passes narrowly");
     case Verdict::breach:
-        return QCoreApplication::translate(context, "breaks the rule");
+        return QCoreApplication::translate("rampwright::ui::Verdicts", "breaks the rule");
     case Verdict::look_yourself:
         break;
     }
-    return QCoreApplication::translate(context, "look at it yourself");
+    return QCoreApplication::translate("rampwright::ui::Verdicts", "look at it yourself");
 }
 
 QString inspector_decides_text() {

@@ -2,6 +2,7 @@
 
 #include "fields/quiet_combo_box.hpp"
 #include "text/figure_text.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/materials/materials.hpp>
 
@@ -26,8 +27,7 @@ WoodChoice::WoodChoice(Session& session, QWidget* parent) : QWidget(parent), ses
     kind_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     kind_->setMinimumContentsLength(12);
     for (const Wood& wood : woods())
-        kind_->addItem(QCoreApplication::translate("Woods", wood.name.c_str()),
-                       QString::fromStdString(wood.id));
+        kind_->addItem(said(wood.name), QString::fromStdString(wood.id));
     form->addRow(tr("&Kind of wood"), kind_);
     range_ = new QLabel(this);
     range_->setObjectName(QStringLiteral("wood.range"));

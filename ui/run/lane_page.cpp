@@ -6,6 +6,7 @@
 #include "run/lane_view.hpp"
 #include "run/piece_table.hpp"
 #include "text/figure_text.hpp"
+#include "text/said.hpp"
 #include "window/help_window.hpp"
 
 #include <rampwright/project/track_library.hpp>
@@ -177,8 +178,8 @@ QWidget* LanePage::make_side() {
     library_->setAccessibleName(tr("Lanes to choose from"));
     library_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     for (const LibraryTrack& lane : track_library()) {
-        library_->addItem(QString::fromStdString(lane.title));
-        library_->setItemData(library_->count() - 1, QString::fromStdString(lane.notes), Qt::ToolTipRole);
+        library_->addItem(said(lane.title));
+        library_->setItemData(library_->count() - 1, said(lane.notes), Qt::ToolTipRole);
     }
     auto* put = new QPushButton(tr("Put &In"), side);
     put->setObjectName(QStringLiteral("lane.put-in"));

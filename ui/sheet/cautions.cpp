@@ -2,6 +2,7 @@
 
 #include "sheet/words.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -15,9 +16,9 @@ constexpr double sign_width = 6.5;
 QString caution_words(const std::string& code) {
     const Caution* caution = find_caution(code);
     if (!caution) return {};
-    QString text = from_utf8(caution->text);
+    QString text = from_utf8(Core::tr(caution->text));
     // That sentence stands at the foot of every page.
-    const QString decide = QStringLiteral(" Local rules and the adult in charge decide.");
+    const QString decide = from_utf8(Core::tr(" Local rules and the adult in charge decide."));
     if (text.endsWith(decide)) text.chop(decide.size());
     return Words::tr("Care: %1").arg(text);
 }

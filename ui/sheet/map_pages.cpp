@@ -118,7 +118,7 @@ void put_cut_table(Flow& flow, const Job& job, const std::vector<CutPlace>& plac
     for (const bool front : {false, true}) {
         const double x = front ? axles.front_x : axles.rear_x, z = front ? axles.front_z : axles.rear_z;
         const QString how =
-            axles.holes == Holes::slots ? Words::tr("saw slot from the bottom up to it")
+            Holes::slots == axles.holes ? Words::tr("saw slot from the bottom up to it")
             : axles.holes == Holes::jig
                 ? Words::tr("%1 %2 bit in a jig").arg(words.bare_length(axles.hole_diameter), unit)
                 : Words::tr("%1 %2 bit in a drill press").arg(words.bare_length(axles.hole_diameter), unit);

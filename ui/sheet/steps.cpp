@@ -44,7 +44,7 @@ void add_wood_steps(const Job& job, std::vector<Step>& steps) {
          {},
          sawn});
     const QString holes =
-        plan.axles.holes == Holes::slots
+        Holes::slots == plan.axles.holes
             ? Words::tr("Saw the axle slots from the bottom, square across, while the block is square.")
         : plan.axles.holes == Holes::jig
             ? Words::tr("Drill the axle holes in a jig, from both sides, while the block is square.")

@@ -59,10 +59,10 @@ QString when_words(const Job& job, int minutes_before) {
                                       ? QTime::fromString(from_utf8(race.starts), QStringLiteral("HH:mm"))
                                       : QTime(18, 0),
                                   Qt::UTC);
-            return QLocale::c().toString(start.addSecs(-60 * qint64(minutes_before)),
-                                         hour_known || minutes_before == 0
-                                             ? QStringLiteral("ddd d MMM, HH:mm")
-                                             : QStringLiteral("ddd d MMM"));
+            const QLocale locale(Words::tr("C", "name of the locale that days and months are written in"));
+            return locale.toString(start.addSecs(-60 * qint64(minutes_before)),
+                                   hour_known || minutes_before == 0 ? Words::tr("ddd d MMM, HH:mm")
+                                                                     : Words::tr("ddd d MMM"));
         }
     }
     if (minutes_before == 0) return Words::tr("the race");

@@ -63,10 +63,15 @@ void HelpWindow::go_to(const QString& page, const QString& heading) {
         }
 }
 
+namespace {
+
+struct ShortcutText {
+    Q_DECLARE_TR_FUNCTIONS(rampwright::ui::Shortcuts)
+};
+
+} // namespace
+
 void show_shortcuts(QWidget& window) {
-    const auto tr = [](const char* text) {
-        return QCoreApplication::translate("rampwright::ui::Shortcuts", text);
-    };
     std::vector<std::pair<QString, QString>> rows;
     for (const QAction* action : window.findChildren<QAction*>()) {
         QStringList keys;
@@ -75,19 +80,19 @@ void show_shortcuts(QWidget& window) {
         if (!keys.isEmpty())
             rows.emplace_back(action->text().remove(QLatin1Char('&')), keys.join(QStringLiteral(", ")));
     }
-    rows.emplace_back(tr("Move what is chosen on the drawing"),
-                      tr("Arrow keys; with Shift ten steps, with Ctrl a fifth"));
-    rows.emplace_back(tr("Drag without the snap"), tr("Hold Ctrl"));
-    rows.emplace_back(tr("Drag straight"), tr("Hold Shift"));
-    rows.emplace_back(tr("Put back what is being dragged"), tr("Esc"));
+    rows.emplace_back(ShortcutText::tr("Move what is chosen on the drawing"),
+                      ShortcutText::tr("Arrow keys; with Shift ten steps, with Ctrl a fifth"));
+    rows.emplace_back(ShortcutText::tr("Drag without the snap"), ShortcutText::tr("Hold Ctrl"));
+    rows.emplace_back(ShortcutText::tr("Drag straight"), ShortcutText::tr("Hold Shift"));
+    rows.emplace_back(ShortcutText::tr("Put back what is being dragged"), ShortcutText::tr("Esc"));
 
     auto* dialog = new QDialog(&window);
     dialog->setObjectName(QStringLiteral("shortcuts"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Keyboard Shortcuts"));
+    dialog->setWindowTitle(ShortcutText::tr("Keyboard Shortcuts"));
     auto* table = new QTableWidget(static_cast<int>(rows.size()), 2, dialog);
-    table->setAccessibleName(tr("Keyboard shortcuts"));
-    table->setHorizontalHeaderLabels({tr("What"), tr("Keys")});
+    table->setAccessibleName(ShortcutText::tr("Keyboard shortcuts"));
+    table->setHorizontalHeaderLabels({ShortcutText::tr("What"), ShortcutText::tr("Keys")});
     table->verticalHeader()->hide();
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->horizontalHeader()->setStretchLastSection(true);

@@ -10,6 +10,7 @@
 #include "panels/step_note.hpp"
 #include "shaded/picture_corner.hpp"
 #include "text/figure_text.hpp"
+#include "window/language.hpp"
 
 #include <QAbstractItemView>
 #include <QAction>
@@ -264,6 +265,8 @@ void MainWindow::build_menus() {
         action->setChecked(theme().appearance == appearance);
         looks->addAction(action);
     }
+    add_language_menu(*view, keep_settings_,
+                      [this](const QString& said) { statusBar()->showMessage(said, said_ms); });
     build_help_menu();
 }
 

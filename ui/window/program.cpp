@@ -2,6 +2,7 @@
 
 #include "files/fault_report.hpp"
 #include "files/recovery.hpp"
+#include "window/language.hpp"
 #include "window/main_window.hpp"
 
 #include <rampwright/core/version.hpp>
@@ -57,6 +58,11 @@ WindowCall read_window_call(std::span<const std::string> arguments) {
                 throw Problem(Exit::wrong_call, "-", "there is no theme \"" + name + "\"",
                               "say light or dark");
             call.appearance = name == "dark" ? Appearance::dark : Appearance::light;
+        } else if (word == "--language") {
+            const std::string& code = value();
+            if (code != "en" && code != "de")
+                throw Problem(Exit::wrong_call, "-", "there is no language \"" + code + "\"", "say en or de");
+            call.language = QString::fromStdString(code);
         } else if (word == "--wait") {
             const std::string& text = value();
             bool ok = false;
@@ -98,6 +104,9 @@ int run_window(const WindowCall& call, int& argc, char** argv) {
     QApplication::setApplicationVersion(
         QString::fromUtf8(version().data(), static_cast<qsizetype>(version().size())));
     const bool keep_settings = call.grab.isEmpty();
+    // A picture is the same on every machine, unless another language is asked for.
+    const QString otherwise = keep_settings ? chosen_language() : QStringLiteral("en");
+    load_language(call.language.isEmpty() ? otherwise : call.language);
     const bool dark = keep_settings && QSettings().value(QStringLiteral("window/dark"), false).toBool();
     apply_theme(call.appearance.value_or(dark ? Appearance::dark : Appearance::light));
 

@@ -20,6 +20,7 @@ struct WindowCall {
     QSize size;
     std::optional<Appearance> appearance;
     std::optional<Step> step; ///< where it opens
+    QString language;         ///< "de"; empty: as chosen, a picture in English
 };
 
 /// @throws Problem (Exit::wrong_call) for what is no option of the window.

@@ -29,6 +29,10 @@
 namespace rampwright::ui {
 namespace {
 
+struct PageText {
+    Q_DECLARE_TR_FUNCTIONS(rampwright::ui::StepPages)
+};
+
 QWidget* in_a_column(std::initializer_list<QWidget*> parts) {
     auto* whole = new QWidget;
     auto* column = new QVBoxLayout(whole);
@@ -42,9 +46,6 @@ QWidget* in_a_column(std::initializer_list<QWidget*> parts) {
 } // namespace
 
 std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
-    const auto tr = [](const char* text) {
-        return QCoreApplication::translate("rampwright::ui::StepPages", text);
-    };
     auto* desk = new PaperDesk(session); // the session's
     auto* pages = new PaperView(*desk);
     const auto page = [&session](Step step, const QString& why, QWidget* slip) {
@@ -52,35 +53,38 @@ std::vector<StepPage> make_step_pages(Session& session, CarCanvas& drawing) {
         return StepPage{step, step_name(step), why, noted, nullptr, true, {}};
     };
     StepPage agree =
-        page(Step::agree, tr("What the race allows, and how it weighs."), new AgreeSlip(session));
-    agree.views = {{tr("Inspection List"), new InspectionView(session, drawing)}};
-    StepPage roll = page(Step::roll, tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
-    roll.views = {{tr("Wheel Bench"), new WheelBenchView(session)},
-                  {tr("Wheels Drawn"), new WheelPlotView(session)},
-                  {tr("Axle Bench"), new AxleBenchView(session)},
-                  {tr("Pendulum"), new PendulumView(session)},
-                  {tr("Spin-Down"), new SpinDownView(session)}};
-    StepPage aim = page(Step::aim, tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
-    aim.views = {{tr("Drift Board"), new TuningView(session)},
-                 {tr("Steer and Time"), new SteerCurvesView(session)},
-                 {tr("Cant"), new CantView(session)}};
-    StepPage run = page(Step::run, tr("The lane and the air."), new ValueSlip(session, run_fields()));
+        page(Step::agree, PageText::tr("What the race allows, and how it weighs."), new AgreeSlip(session));
+    agree.views = {{PageText::tr("Inspection List"), new InspectionView(session, drawing)}};
+    StepPage roll =
+        page(Step::roll, PageText::tr("Wheels and axles."), new ValueSlip(session, roll_fields()));
+    roll.views = {{PageText::tr("Wheel Bench"), new WheelBenchView(session)},
+                  {PageText::tr("Wheels Drawn"), new WheelPlotView(session)},
+                  {PageText::tr("Axle Bench"), new AxleBenchView(session)},
+                  {PageText::tr("Pendulum"), new PendulumView(session)},
+                  {PageText::tr("Spin-Down"), new SpinDownView(session)}};
+    StepPage aim =
+        page(Step::aim, PageText::tr("Where each wheel points."), new ValueSlip(session, aim_fields()));
+    aim.views = {{PageText::tr("Drift Board"), new TuningView(session)},
+                 {PageText::tr("Steer and Time"), new SteerCurvesView(session)},
+                 {PageText::tr("Cant"), new CantView(session)}};
+    StepPage run =
+        page(Step::run, PageText::tr("The lane and the air."), new ValueSlip(session, run_fields()));
     run.sheet = new RunSheet(session);
     run.drawer = false;
     StepPage paper =
-        page(Step::paper, tr("The build sheet: to print at true size, cut, measure and tick off."),
+        page(Step::paper, PageText::tr("The build sheet: to print at true size, cut, measure and tick off."),
              in_a_column({new PaperSlip(*desk, *pages), new WeighSlip(session)}));
     paper.sheet = pages;
     paper.drawer = false;
-    return {
-        std::move(agree),
-        page(Step::shape, tr("The wood: what it weighs and how it is cut."), new ShapeSlip(session, drawing)),
-        std::move(roll),
-        page(Step::load, tr("Where the weight goes. Drag a piece on the drawing, or type."),
-             new LoadSlip(session, drawing)),
-        std::move(aim),
-        std::move(run),
-        std::move(paper)};
+    return {std::move(agree),
+            page(Step::shape, PageText::tr("The wood: what it weighs and how it is cut."),
+                 new ShapeSlip(session, drawing)),
+            std::move(roll),
+            page(Step::load, PageText::tr("Where the weight goes. Drag a piece on the drawing, or type."),
+                 new LoadSlip(session, drawing)),
+            std::move(aim),
+            std::move(run),
+            std::move(paper)};
 }
 
 std::optional<Step> step_named(std::string_view name) {
