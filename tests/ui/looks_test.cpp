@@ -1,5 +1,6 @@
 #include "look/theme.hpp"
 #include "support/bench.hpp"
+#include "support/clipped.hpp"
 
 #include <QAbstractButton>
 #include <QAccessible>
@@ -14,26 +15,6 @@ using namespace rampwright::ui;
 using namespace rampwright::ui::testing;
 
 namespace {
-
-std::string describe(const QWidget& widget) {
-    return std::string(widget.metaObject()->className()) + " \"" + widget.objectName().toStdString() + "\"";
-}
-
-/// Visible text that its place cuts off.
-std::vector<std::string> clipped(QWidget& window) {
-    std::vector<std::string> found;
-    for (auto* label : window.findChildren<QLabel*>()) {
-        if (!label->isVisible() || label->text().isEmpty()) continue;
-        const bool fits = label->wordWrap() ? label->heightForWidth(label->width()) <= label->height() + 1
-                                            : label->sizeHint().width() <= label->width() &&
-                                                  label->sizeHint().height() <= label->height() + 1;
-        if (!fits) found.push_back(describe(*label) + ": " + label->text().toStdString());
-    }
-    for (auto* button : window.findChildren<QAbstractButton*>())
-        if (button->isVisible() && !button->text().isEmpty() && button->sizeHint().width() > button->width())
-            found.push_back(describe(*button) + ": " + button->text().toStdString());
-    return found;
-}
 
 /// Interactive parts without a name in the tree that screen readers walk. The toolkit's own inner parts
 /// (scroll bars, the viewport of a list, the menu bar's extension) are left out by their class.
