@@ -1848,6 +1848,10 @@
         <translation>freigesetzte Energie</translation>
     </message>
     <message>
+        <source>energy theorem; the sum is made along the heat, docs/model.md</source>
+        <translation>Energiesatz; die Summe ist entlang des Laufs gebildet, docs/model.md</translation>
+    </message>
+    <message>
         <source>enter it again</source>
         <translation>gib ihn noch einmal ein</translation>
     </message>
@@ -3190,6 +3194,10 @@
     <message>
         <source>tungsten heavy alloy</source>
         <translation>Wolfram-Schwermetall</translation>
+    </message>
+    <message>
+        <source>tungsten putty</source>
+        <translation>Wolframknete</translation>
     </message>
     <message>
         <source>turned or sanded treads</source>
