@@ -2,6 +2,7 @@
 
 #include <rampwright/bench/axle_table.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 
@@ -34,8 +35,9 @@ AxleTable read_axle_table(std::string_view text) {
     }
     if (std::none_of(columns.begin(), columns.end(),
                      [](Meaning m) { return m != Meaning::unknown && m != Meaning::name; }))
-        throw Problem(Exit::could_not, "-", "the table has no heading line that names a column of axles",
-                      "start it with a line such as: name, finish, diameter_mm, bow_mm");
+        throw Problem(Exit::could_not, "-",
+                      Core::tr("the table has no heading line that names a column of axles"),
+                      Core::tr("start it with a line such as: name, finish, diameter_mm, bow_mm"));
     table.faults = pasted.faults;
     for (const PastedRow& row : pasted.rows) {
         BenchAxle axle;

@@ -1,6 +1,7 @@
 #include "bench/pasted_table.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 
 #include <algorithm>
@@ -97,9 +98,10 @@ PastedTable read_pasted_table(std::string_view text) {
         }
         PastedRow row{line_number, cells_of(line, separator)};
         if (row.cells.size() > table.headings.size()) {
-            table.faults.push_back({line_number, "", std::string(trimmed(line)),
-                                    "more cells than headings; a decimal comma needs tabs or semicolons "
-                                    "between the columns"});
+            table.faults.push_back(
+                {line_number, "", std::string(trimmed(line)),
+                 Core::tr("more cells than headings; a decimal comma needs tabs or semicolons "
+                          "between the columns")});
             row.cells.resize(table.headings.size());
         }
         table.rows.push_back(std::move(row));
@@ -116,7 +118,7 @@ std::optional<double> read_pasted_value(const PastedTable& table, const PastedRo
     try {
         const double value = read_cell(cell, heading.unit, quantity);
         if (value > 0 || (may_be_zero && value == 0)) return value;
-        faults.push_back({row.line, heading.text, cell, "not a positive value"});
+        faults.push_back({row.line, heading.text, cell, Core::tr("not a positive value")});
     } catch (const Problem& problem) {
         faults.push_back({row.line, heading.text, cell, problem.wrong()});
     }

@@ -2,6 +2,7 @@
 
 #include <rampwright/body/fit_outline.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -34,8 +35,8 @@ std::vector<Vertex> vertices_of(const DrawnLine& line, double tolerance) {
             vertices.push_back({p, i > 0, !piece.straight});
         }
         if (vertices.size() > most_vertices)
-            throw Problem(Exit::could_not, "-", "the line has too many points to be followed",
-                          "simplify it in the drawing program, or check its scale");
+            throw Problem(Exit::could_not, "-", Core::tr("the line has too many points to be followed"),
+                          Core::tr("simplify it in the drawing program, or check its scale"));
     }
     while (vertices.size() > 1 && vertices.back().at == vertices.front().at)
         vertices.pop_back();
@@ -308,13 +309,15 @@ std::vector<Vector2d> flatten(const DrawnLine& line, double tolerance) {
 
 Outline fit_outline(const DrawnLine& line, double tolerance) {
     if (!line.closed)
-        throw Problem(Exit::could_not, "-", "the line is not closed", "join its ends in the drawing program");
+        throw Problem(Exit::could_not, "-", Core::tr("the line is not closed"),
+                      Core::tr("join its ends in the drawing program"));
     // What the chords leave out comes on top of what the fit does; they are short, so that points can be
     // spread evenly.
     constexpr double chords_share = 0.002;
     std::vector<Vertex> vertices = vertices_of(line, chords_share * tolerance);
     if (vertices.size() < 3)
-        throw Problem(Exit::could_not, "-", "the line encloses nothing", "choose another");
+        throw Problem(Exit::could_not, "-", Core::tr("the line encloses nothing"),
+                      Core::tr("choose another"));
     return Fit(std::move(vertices), (1 - chords_share) * tolerance).run();
 }
 

@@ -1,5 +1,6 @@
 #include <rampwright/body/path_data.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <charconv>
@@ -59,9 +60,10 @@ public:
         const auto [stop, error] = std::from_chars(text_.data() + start, end, value);
         // "inf" and "nan" are numbers to the library and none to a drawing.
         if (!((first >= '0' && first <= '9') || first == '.') || error == std::errc::invalid_argument)
-            refuse("a number is missing", "save the drawing again from the program that made it");
+            refuse(Core::tr("a number is missing"),
+                   Core::tr("save the drawing again from the program that made it"));
         if (error != std::errc{} || !(std::abs(value) <= largest_number))
-            refuse("a number is beyond all size", "draw the car at its own size");
+            refuse(Core::tr("a number is beyond all size"), Core::tr("draw the car at its own size"));
         at_ = static_cast<std::size_t>(stop - text_.data());
         skip_separator();
         return value;
@@ -69,8 +71,8 @@ public:
     /// Of an arc: a single 0 or 1, which need not be parted from what follows.
     bool flag() {
         if (peek() != '0' && peek() != '1')
-            refuse("a flag of an arc is neither 0 nor 1",
-                   "save the drawing again from the program that made it");
+            refuse(Core::tr("a flag of an arc is neither 0 nor 1"),
+                   Core::tr("save the drawing again from the program that made it"));
         const bool on = take() == '1';
         skip_separator();
         return on;
@@ -193,11 +195,11 @@ void read_commands(Reader& reader, Pen& pen) {
         if (!reader.at_number() || command == '\0' || command == 'z' || command == 'Z') {
             command = reader.peek();
             if (std::string_view("MmLlHhVvCcSsQqTtAaZz").find(command) == std::string_view::npos)
-                reader.refuse("the path has a command that is none",
-                              "save the drawing again from the program that made it");
+                reader.refuse(Core::tr("the path has a command that is none"),
+                              Core::tr("save the drawing again from the program that made it"));
             if (!drawing && command != 'M' && command != 'm')
-                reader.refuse("the path does not begin with a move",
-                              "save the drawing again from the program that made it");
+                reader.refuse(Core::tr("the path does not begin with a move"),
+                              Core::tr("save the drawing again from the program that made it"));
             reader.take();
             reader.skip_spaces();
             drawing = true;

@@ -3,6 +3,7 @@
 #include "project/group_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <array>
@@ -79,7 +80,7 @@ Edit align_group(const Document& document, std::size_t car, const Group& group, 
     if (to == AlignTo::centre_line) axis = 1;
     std::vector<Thing> things = things_along(plan, found.group, axis);
     if (to != AlignTo::centre_line && things.size() < 2)
-        refuse(car, "there is nothing to align it to", "choose two things or more");
+        refuse(car, Core::tr("there is nothing to align it to"), Core::tr("choose two things or more"));
     const double low = std::min_element(things.begin(), things.end(), [](const Thing& a, const Thing& b) {
                            return a.low < b.low;
                        })->low;
@@ -91,7 +92,8 @@ Edit align_group(const Document& document, std::size_t car, const Group& group, 
                    : to == AlignTo::high   ? high - thing.high
                    : to == AlignTo::middle ? (low + high) / 2 - thing.middle()
                                            : -thing.middle();
-    return shift_along(document, car, plan, things, axis, "Align " + words_of(plan, found.group));
+    return shift_along(document, car, plan, things, axis,
+                       Core::tr("Align {what}", {{"what", words_of(plan, found.group)}}));
 }
 
 Edit space_group(const Document& document, std::size_t car, const Group& group, int axis) {
@@ -99,7 +101,8 @@ Edit space_group(const Document& document, std::size_t car, const Group& group, 
     const CarPlan& plan = found.plan(car);
     std::vector<Thing> things = things_along(plan, found.group, axis);
     if (things.size() < 3)
-        refuse(car, "there is nothing between them to move", "choose three things or more");
+        refuse(car, Core::tr("there is nothing between them to move"),
+               Core::tr("choose three things or more"));
     std::stable_sort(things.begin(), things.end(),
                      [](const Thing& a, const Thing& b) { return a.middle() < b.middle(); });
     double gap = things.back().high - things.front().low;
@@ -110,14 +113,15 @@ Edit space_group(const Document& document, std::size_t car, const Group& group, 
     for (std::size_t i = 1; i + 1 < things.size(); ++i) {
         Thing& thing = things[i];
         if (thing.stays)
-            refuse(car, "one between the ends is locked, or in wood that is drilled",
-                   "unlock it, or leave it out");
+            refuse(car, Core::tr("one between the ends is locked, or in wood that is drilled"),
+                   Core::tr("unlock it, or leave it out"));
         thing.by = next - thing.low;
         next += thing.high - thing.low + gap;
     }
-    return shift_along(document, car, plan, things, axis,
-                       "Space " + words_of(plan, found.group) + " along " +
-                           axis_names.at(static_cast<std::size_t>(axis)));
+    return shift_along(
+        document, car, plan, things, axis,
+        Core::tr("Space {what} along {axis}", {{"what", words_of(plan, found.group)},
+                                               {"axis", axis_names.at(static_cast<std::size_t>(axis))}}));
 }
 
 } // namespace rampwright

@@ -75,8 +75,8 @@ Json row_of(const BenchAxle& axle) {
 /// The rows of a table in place of those there are. A row that is as it was, or that stands where it stood
 /// in a table of the same length, keeps what this version does not know of it.
 template <class Part>
-Edit replace_rows(const Document& document, const char* name, const char* key, const std::vector<Part>& table,
-                  const std::vector<Part>& before) {
+Edit replace_rows(const Document& document, const std::string& name, const char* key,
+                  const std::vector<Part>& table, const std::vector<Part>& before) {
     return make_edit(document, name, [&](Json& root) {
         Json& rows = list_in(object_in(root, "bench"), key);
         Json fresh = Json::array();

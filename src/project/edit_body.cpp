@@ -125,12 +125,13 @@ Edit set_outline(const Document& document, std::size_t car, bool plan, const std
     for (const PlanPoint& point : points)
         outline.push_back({point.at, point.smooth});
     check_outline(outline, outline_place(car, plan));
-    return make_edit(document, "Take in " + outline_name(plan) + " outline", [&](Json& root) {
-        Json rows = Json::array();
-        for (const PlanPoint& point : points)
-            rows.push_back(make_point(point.at, plan, point.smooth));
-        object_in(car_at(root, car), "body")[outline_key(plan)] = std::move(rows);
-    });
+    return make_edit(document, plan ? Core::tr("Take in plan outline") : Core::tr("Take in profile outline"),
+                     [&](Json& root) {
+                         Json rows = Json::array();
+                         for (const PlanPoint& point : points)
+                             rows.push_back(make_point(point.at, plan, point.smooth));
+                         object_in(car_at(root, car), "body")[outline_key(plan)] = std::move(rows);
+                     });
 }
 
 Edit set_wood(const Document& document, std::size_t car, const std::string& wood) {

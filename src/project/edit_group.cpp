@@ -1,5 +1,7 @@
 #include "project/group_support.hpp"
 
+#include <rampwright/core/say.hpp>
+
 namespace rampwright {
 
 namespace {
@@ -20,7 +22,7 @@ Edit move_group(const Document& document, std::size_t car, const std::vector<Pie
     const CarPlan& plan = found.plan(car);
     const Group moved = movable(plan, found.group);
     refuse_if_all_stay(car, moved);
-    return make_edit(document, "Move " + words_of(plan, moved), [&](Json& root) {
+    return make_edit(document, Core::tr("Move {what}", {{"what", words_of(plan, moved)}}), [&](Json& root) {
         for (const PieceMove& move : pieces) {
             if (movable(plan, {{move.piece}, {}}).size() == 0) continue;
             Json& row = piece_at(root, car, move.piece);
@@ -40,7 +42,7 @@ Edit remove_group(const Document& document, std::size_t car, const Group& group)
     const CarPlan& plan = found.plan(car);
     const Group gone = removable(plan, found.group);
     refuse_if_all_stay(car, gone);
-    return make_edit(document, "Remove " + words_of(plan, gone), [&](Json& root) {
+    return make_edit(document, Core::tr("Remove {what}", {{"what", words_of(plan, gone)}}), [&](Json& root) {
         // From the last on: places before it keep their numbers.
         for (auto piece = gone.pieces.rbegin(); piece != gone.pieces.rend(); ++piece)
             car_at(root, car)["ballast"].erase(*piece);
@@ -62,31 +64,35 @@ Edit duplicate_group(const Document& document, std::size_t car, const Group& gro
     for (const std::size_t piece : copied.pieces)
         names.push_back(plan.ballast[piece].name);
     refuse_if_too_many(found.project, car, names);
-    return make_edit(document, "Duplicate " + words_of(plan, copied), [&](Json& root) {
-        for (const std::size_t piece : copied.pieces) {
-            Json copy = piece_at(root, car, piece);
-            const BallastPlan& read = plan.ballast[piece];
-            if (read.shape != PieceShape::putty) copy["at_mm"] = file_point(Vec3(read.at + by), "at_mm");
-            copy.erase("fixed");
-            car_at(root, car)["ballast"].push_back(std::move(copy));
-        }
-        CarPlan grown = plan;
-        for (const std::size_t cut : copied.cuts) {
-            Json copy = cut_at(root, car, cut);
-            CutPlan read = plan.body.cuts[cut];
-            read.name = free_cut_name(grown, read.is_bore ? "bore" : "pocket");
-            grown.body.cuts.push_back(read);
-            copy["name"] = read.name;
-            put_cut(copy, read.from + by, read.to + by);
-            car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
-        }
-    });
+    return make_edit(document, Core::tr("Duplicate {what}", {{"what", words_of(plan, copied)}}),
+                     [&](Json& root) {
+                         for (const std::size_t piece : copied.pieces) {
+                             Json copy = piece_at(root, car, piece);
+                             const BallastPlan& read = plan.ballast[piece];
+                             if (read.shape != PieceShape::putty)
+                                 copy["at_mm"] = file_point(Vec3(read.at + by), "at_mm");
+                             copy.erase("fixed");
+                             car_at(root, car)["ballast"].push_back(std::move(copy));
+                         }
+                         CarPlan grown = plan;
+                         for (const std::size_t cut : copied.cuts) {
+                             Json copy = cut_at(root, car, cut);
+                             CutPlan read = plan.body.cuts[cut];
+                             read.name = free_cut_name(grown, read.is_bore ? "bore" : "pocket");
+                             grown.body.cuts.push_back(read);
+                             copy["name"] = read.name;
+                             put_cut(copy, read.from + by, read.to + by);
+                             car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
+                         }
+                     });
 }
 
 Edit lock_group(const Document& document, std::size_t car, const std::vector<std::size_t>& pieces,
                 bool locked) {
     const GroupIn found = find_group(document, car, {pieces, {}});
-    return make_edit(document, (locked ? "Lock " : "Unlock ") + words_of(found.plan(car), found.group),
+    return make_edit(document,
+                     locked ? Core::tr("Lock {what}", {{"what", words_of(found.plan(car), found.group)}})
+                            : Core::tr("Unlock {what}", {{"what", words_of(found.plan(car), found.group)}}),
                      [&](Json& root) {
                          for (const std::size_t piece : found.group.pieces)
                              if (found.plan(car).ballast[piece].fixed != locked)

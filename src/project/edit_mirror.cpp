@@ -1,6 +1,7 @@
 #include "project/group_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <set>
@@ -64,9 +65,9 @@ void refuse_in_drilled_wood(const CarPlan& plan, std::size_t car, const std::set
     if (!cuts.empty() && is_done(plan, "drilled"))
         throw Problem(Exit::could_not,
                       "/cars/" + std::to_string(car) + "/body/cuts/" + std::to_string(*cuts.begin()),
-                      "the wood is drilled, and \"" + plan.body.cuts[*cuts.begin()].name +
-                          "\" lies to one side of the centre line",
-                      "take the piece out of it first, or choose another");
+                      Core::tr("the wood is drilled, and \"{cut}\" lies to one side of the centre line",
+                               {{"cut", plan.body.cuts[*cuts.begin()].name}}),
+                      Core::tr("take the piece out of it first, or choose another"));
 }
 
 Reach reach_of(const CarPlan& plan, std::size_t car, const Group& group) {
@@ -105,20 +106,23 @@ Edit mirror_group(const Document& document, std::size_t car, const Group& group)
         add_pieces_in(plan, cut, reach.pieces); // they would fall out of it
     for (const std::size_t piece : reach.pieces)
         if (plan.ballast[piece].fixed)
-            throw Problem(Exit::could_not,
-                          "/cars/" + std::to_string(car) + "/ballast/" + std::to_string(piece),
-                          "\"" + plan.ballast[piece].name + "\" lies in it and is locked", "unlock it first");
-    return make_edit(document, "Mirror " + words_of(plan, chosen), [&](Json& root) {
-        for (const std::size_t piece : reach.pieces) {
-            const BallastPlan& read = plan.ballast[piece];
-            Json& row = piece_at(root, car, piece);
-            flip_piece(row);
-            if (read.in.empty() || reach.cuts.count(find_cut(plan, read.in)) > 0) continue;
-            if (const std::string in = holder_across(plan, read); in != read.in) row["in"] = in;
-        }
-        for (const std::size_t cut : reach.cuts)
-            flip_cut(cut_at(root, car, cut));
-    });
+            throw Problem(
+                Exit::could_not, "/cars/" + std::to_string(car) + "/ballast/" + std::to_string(piece),
+                Core::tr("\"{piece}\" lies in it and is locked", {{"piece", plan.ballast[piece].name}}),
+                Core::tr("unlock it first"));
+    return make_edit(document, Core::tr("Mirror {what}", {{"what", words_of(plan, chosen)}}),
+                     [&](Json& root) {
+                         for (const std::size_t piece : reach.pieces) {
+                             const BallastPlan& read = plan.ballast[piece];
+                             Json& row = piece_at(root, car, piece);
+                             flip_piece(row);
+                             if (read.in.empty() || reach.cuts.count(find_cut(plan, read.in)) > 0) continue;
+                             if (const std::string in = holder_across(plan, read); in != read.in)
+                                 row["in"] = in;
+                         }
+                         for (const std::size_t cut : reach.cuts)
+                             flip_cut(cut_at(root, car, cut));
+                     });
 }
 
 Edit mirror_copy(const Document& document, std::size_t car, const Group& group) {
@@ -133,35 +137,36 @@ Edit mirror_copy(const Document& document, std::size_t car, const Group& group) 
     });
     if (reach.pieces.empty() && reach.cuts.empty())
         throw Problem(Exit::could_not, "/cars/" + std::to_string(car),
-                      "what is chosen is its own mirror image, or has one already",
-                      "choose something to one side of the centre line");
+                      Core::tr("what is chosen is its own mirror image, or has one already"),
+                      Core::tr("choose something to one side of the centre line"));
     std::vector<std::string> names;
     for (const std::size_t piece : reach.pieces)
         names.push_back(plan.ballast[piece].name);
     refuse_if_too_many(found.project, car, names);
     const Group copied{{reach.pieces.begin(), reach.pieces.end()}, {reach.cuts.begin(), reach.cuts.end()}};
-    return make_edit(document, "Mirror a copy of " + words_of(plan, copied), [&](Json& root) {
-        CarPlan grown = plan;
-        std::vector<std::string> new_names(plan.body.cuts.size());
-        for (const std::size_t cut : reach.cuts) {
-            Json copy = cut_at(root, car, cut);
-            CutPlan read = mirrored(plan.body.cuts[cut]);
-            new_names[cut] = read.name = free_cut_name(grown, read.is_bore ? "bore" : "pocket");
-            grown.body.cuts.push_back(read);
-            copy["name"] = read.name;
-            flip_cut(copy);
-            car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
-        }
-        for (const std::size_t piece : reach.pieces) {
-            Json copy = piece_at(root, car, piece);
-            flip_piece(copy);
-            copy.erase("fixed");
-            const BallastPlan& read = plan.ballast[piece];
-            if (const std::size_t holder = find_cut(plan, read.in); holder < plan.body.cuts.size())
-                copy["in"] = reach.cuts.count(holder) > 0 ? new_names[holder] : holder_across(plan, read);
-            car_at(root, car)["ballast"].push_back(std::move(copy));
-        }
-    });
+    return make_edit(
+        document, Core::tr("Mirror a copy of {what}", {{"what", words_of(plan, copied)}}), [&](Json& root) {
+            CarPlan grown = plan;
+            std::vector<std::string> new_names(plan.body.cuts.size());
+            for (const std::size_t cut : reach.cuts) {
+                Json copy = cut_at(root, car, cut);
+                CutPlan read = mirrored(plan.body.cuts[cut]);
+                new_names[cut] = read.name = free_cut_name(grown, read.is_bore ? "bore" : "pocket");
+                grown.body.cuts.push_back(read);
+                copy["name"] = read.name;
+                flip_cut(copy);
+                car_at(root, car)["body"]["cuts"].push_back(std::move(copy));
+            }
+            for (const std::size_t piece : reach.pieces) {
+                Json copy = piece_at(root, car, piece);
+                flip_piece(copy);
+                copy.erase("fixed");
+                const BallastPlan& read = plan.ballast[piece];
+                if (const std::size_t holder = find_cut(plan, read.in); holder < plan.body.cuts.size())
+                    copy["in"] = reach.cuts.count(holder) > 0 ? new_names[holder] : holder_across(plan, read);
+                car_at(root, car)["ballast"].push_back(std::move(copy));
+            }
+        });
 }
 
 } // namespace rampwright

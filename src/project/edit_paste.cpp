@@ -2,6 +2,7 @@
 #include "project/parse.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <array>
@@ -19,7 +20,7 @@ constexpr std::size_t largest_text = 4u << 20, most_rows = 1000;
 constexpr std::array list_names{"pieces", "cuts", "holders"};
 
 [[noreturn]] void not_ours(const std::string& what) {
-    throw Problem(Exit::not_ours, "-", what, "copy pieces or cuts in Rampwright first");
+    throw Problem(Exit::not_ours, "-", what, Core::tr("copy pieces or cuts in Rampwright first"));
 }
 
 const Json& rows(const Json& pieces, const char* list) {
@@ -48,7 +49,8 @@ Copied read_copied(const Document& document, std::size_t car, const Json& pieces
         const CarPlan plan = read_project(probe).cars.at(car);
         return {plan.ballast, plan.body.cuts, chosen};
     } catch (const Problem& problem) {
-        throw Problem(Exit::not_ours, "-", "what was copied does not read: " + problem.wrong(),
+        throw Problem(Exit::not_ours, "-",
+                      Core::tr("what was copied does not read: {problem}", {{"problem", problem.wrong()}}),
                       problem.remedy());
     }
 }
@@ -136,31 +138,33 @@ Json copy_group(const Document& document, std::size_t car, const Group& group) {
 }
 
 Json read_pieces(std::string_view text) {
-    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) not_ours("the clipboard is empty");
-    if (text.size() > largest_text) not_ours("the clipboard holds far more than pieces of a car");
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+        not_ours(Core::tr("the clipboard is empty"));
+    if (text.size() > largest_text) not_ours(Core::tr("the clipboard holds far more than pieces of a car"));
     Json pieces;
     try {
         pieces = parse_tree(text);
     } catch (const Problem&) {
-        not_ours("the clipboard holds no pieces of a car");
+        not_ours(Core::tr("the clipboard holds no pieces of a car"));
     }
     const auto format = pieces.is_object() ? pieces.find("format") : pieces.end();
     if (!pieces.is_object() || format == pieces.end() || *format != pieces_format)
-        not_ours("the clipboard holds no pieces of a car");
+        not_ours(Core::tr("the clipboard holds no pieces of a car"));
     const auto version = pieces.find("version");
     if (version == pieces.end() || *version != pieces_version)
-        throw Problem(Exit::not_ours, "/version", "the pieces were copied by another version of Rampwright",
-                      "open the file they come from here, and copy them again");
+        throw Problem(Exit::not_ours, "/version",
+                      Core::tr("the pieces were copied by another version of Rampwright"),
+                      Core::tr("open the file they come from here, and copy them again"));
     std::size_t count = 0;
     for (const char* list : list_names) {
         const Json& all = rows(pieces, list);
         count += all.size();
         if (!all.is_array() || count > most_rows ||
             std::any_of(all.begin(), all.end(), [](const Json& row) { return !row.is_object(); }))
-            not_ours("the clipboard's pieces are damaged");
+            not_ours(Core::tr("the clipboard's pieces are damaged"));
     }
     if (rows(pieces, "pieces").empty() && rows(pieces, "cuts").empty())
-        not_ours("the clipboard holds no pieces of a car");
+        not_ours(Core::tr("the clipboard holds no pieces of a car"));
     return pieces;
 }
 
@@ -175,9 +179,9 @@ Edit paste_group(const Document& document, std::size_t car, const Json& pieces, 
     const Naming naming = name_cuts(plan, copied);
     if (!naming.added.empty() && is_done(plan, "drilled"))
         throw Problem(Exit::could_not, "/cars/" + std::to_string(car) + "/body/cuts",
-                      "the wood of this car is drilled, and it has no \"" +
-                          copied.cuts[naming.added.front()].name + "\" in that place",
-                      "paste into a car that is not drilled yet");
+                      Core::tr("the wood of this car is drilled, and it has no \"{cut}\" in that place",
+                               {{"cut", copied.cuts[naming.added.front()].name}}),
+                      Core::tr("paste into a car that is not drilled yet"));
     const Vec3 away = way_aside(plan, copied, aside);
     CarPlan pasted;
     pasted.ballast = copied.pieces;
@@ -187,7 +191,7 @@ Edit paste_group(const Document& document, std::size_t car, const Json& pieces, 
         all.pieces.push_back(i);
     for (std::size_t i = 0; i < copied.chosen_cuts; ++i)
         all.cuts.push_back(i);
-    return make_edit(document, "Paste " + words_of(pasted, all), [&](Json& root) {
+    return make_edit(document, Core::tr("Paste {what}", {{"what", words_of(pasted, all)}}), [&](Json& root) {
         for (const std::size_t i : naming.added) {
             const bool chosen = i < copied.chosen_cuts;
             Json row = chosen ? rows(pieces, "cuts")[i] : rows(pieces, "holders")[i - copied.chosen_cuts];

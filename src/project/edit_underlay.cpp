@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <cmath>
 #include <numbers>
@@ -38,7 +39,7 @@ Edit set_underlay(const Document& document, std::size_t car, bool plan, const Un
 }
 
 Edit remove_underlay(const Document& document, std::size_t car, bool plan) {
-    return make_edit(document, "Remove picture", [&](Json& root) {
+    return make_edit(document, Core::tr("Remove picture"), [&](Json& root) {
         Json& owner = car_at(root, car);
         const auto underlays = owner.find("underlay");
         if (underlays == owner.end() || !underlays->is_object()) return;
@@ -55,13 +56,15 @@ Underlay scaled_underlay(const Underlay& underlay, const Vec2& one, const Vec2& 
         throw Problem(Exit::could_not, "-", wrong, remedy);
     };
     if (!(way.norm() > nearest))
-        refuse("the two places on the picture are one", "click two that lie well apart");
-    if (!(distance > 0)) refuse("the distance is not greater than nothing", "type how far they are apart");
+        refuse(Core::tr("the two places on the picture are one"), Core::tr("click two that lie well apart"));
+    if (!(distance > 0))
+        refuse(Core::tr("the distance is not greater than nothing"), Core::tr("type how far they are apart"));
     const double factor = distance / way.norm();
     Underlay scaled = underlay;
     scaled.width *= factor;
     if (!(scaled.width < widest))
-        refuse("the picture would be more than a hundred metres wide", "check the distance and its unit");
+        refuse(Core::tr("the picture would be more than a hundred metres wide"),
+               Core::tr("check the distance and its unit"));
     double turn = 0;
     if (level) {
         using std::numbers::pi;

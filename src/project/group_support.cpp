@@ -1,6 +1,7 @@
 #include "project/group_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <algorithm>
 #include <map>
@@ -16,8 +17,8 @@ void make_sure(std::vector<std::size_t>& places, std::size_t count, const std::s
     std::sort(places.begin(), places.end());
     places.erase(std::unique(places.begin(), places.end()), places.end());
     if (!places.empty() && places.back() >= count)
-        throw Problem(Exit::could_not, where + "/" + std::to_string(places.back()),
-                      "there is no such " + what, "choose one that is there");
+        throw Problem(Exit::could_not, where + "/" + std::to_string(places.back()), what,
+                      Core::tr("choose one that is there"));
 }
 
 } // namespace
@@ -47,27 +48,33 @@ GroupIn find_group(const Document& document, std::size_t car, const Group& group
     car_at(root, car);
     const std::string own = "/cars/" + std::to_string(car);
     const CarPlan& plan = found.plan(car);
-    make_sure(found.group.pieces, plan.ballast.size(), own + "/ballast", "ballast piece");
-    make_sure(found.group.cuts, plan.body.cuts.size(), own + "/body/cuts", "cut");
+    make_sure(found.group.pieces, plan.ballast.size(), own + "/ballast",
+              Core::tr("there is no such ballast piece"));
+    make_sure(found.group.cuts, plan.body.cuts.size(), own + "/body/cuts", Core::tr("there is no such cut"));
     return found;
 }
 
 void refuse_if_all_stay(std::size_t car, const Group& left) {
     if (left.size() == 0)
         throw Problem(Exit::could_not, "/cars/" + std::to_string(car),
-                      "all of it stays: it is locked, putty, or in wood that is drilled",
-                      "unlock it, or choose something else");
+                      Core::tr("all of it stays: it is locked, putty, or in wood that is drilled"),
+                      Core::tr("unlock it, or choose something else"));
 }
 
 std::string words_of(const CarPlan& plan, const Group& group) {
-    const auto counted = [](std::size_t count, const std::string& what) {
-        return count == 1 ? "a " + what : std::to_string(count) + " " + what + "s";
+    const auto pieces = [&] {
+        const std::size_t count = group.pieces.size();
+        return count == 1 ? Core::tr("a piece") : Core::tr("{n} pieces", {{"n", std::to_string(count)}});
+    };
+    const auto cuts = [&] {
+        const std::size_t count = group.cuts.size();
+        return count == 1 ? Core::tr("a cut") : Core::tr("{n} cuts", {{"n", std::to_string(count)}});
     };
     if (group.size() == 1)
         return group.cuts.empty() ? plan.ballast[group.pieces[0]].name : plan.body.cuts[group.cuts[0]].name;
-    if (group.cuts.empty()) return counted(group.pieces.size(), "piece");
-    if (group.pieces.empty()) return counted(group.cuts.size(), "cut");
-    return counted(group.pieces.size(), "piece") + " and " + counted(group.cuts.size(), "cut");
+    if (group.cuts.empty()) return pieces();
+    if (group.pieces.empty()) return cuts();
+    return Core::tr("{pieces} and {cuts}", {{"pieces", pieces()}, {"cuts", cuts()}});
 }
 
 bool is_same_hole(const CutPlan& a, const CutPlan& b) {

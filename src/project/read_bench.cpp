@@ -1,5 +1,7 @@
 #include "project/read_parts.hpp"
 
+#include <rampwright/core/say.hpp>
+
 #include <numbers>
 
 namespace rampwright {
@@ -55,7 +57,8 @@ std::optional<SpinDownReadings> read_spin_down(const Node& node) {
     for (const Node& row : node["readings"].rows()) {
         const Vec2 pair = row.point2(from_to(-most, most));
         if (!s.readings.empty() && !(pair.x() > s.readings.back().x()))
-            row.refuse("the times of a spin-down do not rise", "write its readings in the order of time");
+            row.refuse(Core::tr("the times of a spin-down do not rise"),
+                       Core::tr("write its readings in the order of time"));
         s.readings.emplace_back(pair.x(), pair.y() * radians_per_second(s.speed_unit));
     }
     return s;

@@ -97,7 +97,7 @@ Underlay read_underlay(const Node& underlay) {
     Underlay u;
     const Node picture = underlay["picture"], width = underlay["width_mm"];
     u.picture = picture.text();
-    if (u.picture.empty()) picture.refuse_missing("give the path of the picture's file");
+    if (u.picture.empty()) picture.refuse_missing(Core::tr("give the path of the picture's file"));
     if (const Node at = underlay["at_mm"]; at.present()) u.at = at.point2(from_to(-10000, 10000));
     u.width = width.number(above(0, 100000));
     u.turned = underlay["turned_deg"].maybe_number(from_to(-360, 360)).value_or(0);

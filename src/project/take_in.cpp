@@ -1,6 +1,7 @@
 #include "project/edit_support.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/take_in.hpp>
 
 #include <algorithm>
@@ -42,7 +43,9 @@ std::string free_car_name(const Project& project, const std::string& name) {
 }
 
 TakenIn take_in_cars(const Document& document, const Document& other, const std::vector<std::size_t>& cars) {
-    if (cars.empty()) throw Problem(Exit::could_not, "/cars", "no car was chosen", "choose one or more");
+    if (cars.empty())
+        throw Problem(Exit::could_not, "/cars", Core::tr("no car was chosen"),
+                      Core::tr("choose one or more"));
     Project here = read_project(document);
     const Project there = read_project(other);
     TakenIn taken;
@@ -72,9 +75,10 @@ TakenIn take_in_cars(const Document& document, const Document& other, const std:
     taken.other_rules = member(document.root, "rules") != member(other.root, "rules");
     taken.other_lane = member(document.root, "track") != member(other.root, "track") ||
                        member(document.root, "air") != member(other.root, "air");
-    const std::string what =
-        taken.names.size() == 1 ? "car: " + taken.names[0] : std::to_string(taken.names.size()) + " cars";
-    taken.edit = make_edit(document, "Take in " + what, [&](Json& root) {
+    const std::string name = taken.names.size() == 1
+                                 ? Core::tr("Take in car: {name}", {{"name", taken.names[0]}})
+                                 : Core::tr("Take in {n} cars", {{"n", std::to_string(taken.names.size())}});
+    taken.edit = make_edit(document, name, [&](Json& root) {
         for (Json& row : rows)
             list_in(root, "cars").push_back(std::move(row));
     });

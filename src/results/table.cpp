@@ -17,22 +17,36 @@ std::string per_cent(double part) {
     return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});
 }
 
+/// @param turn rad, positive clockwise as seen from the axle's head.
+std::string turn_text(double turn, bool towards_rail, UnitSystem units) {
+    const std::string angle = format(std::abs(turn), Quantity::angle, units);
+    if (turn > 0)
+        return towards_rail
+                   ? Core::tr("turn the axle {angle} clockwise seen from its head, towards the rail",
+                              {{"angle", angle}})
+                   : Core::tr("turn the axle {angle} clockwise seen from its head, away from the rail",
+                              {{"angle", angle}});
+    return towards_rail
+               ? Core::tr("turn the axle {angle} anticlockwise seen from its head, towards the rail",
+                          {{"angle", angle}})
+               : Core::tr("turn the axle {angle} anticlockwise seen from its head, away from the rail",
+                          {{"angle", angle}});
+}
+
 std::string next_move(const SteerFigures& steer, UnitSystem units) {
     switch (steer.next) {
     case TuningMove::roll:
-        return "roll the car on the drift board";
+        return Core::tr("roll the car on the drift board");
     case TuningMove::turn:
-        return "turn the axle " + format(std::abs(*steer.next_turn), Quantity::angle, units) +
-               (*steer.next_turn > 0 ? " clockwise" : " anticlockwise") + " seen from its head, " +
-               (steer.next_turn_towards_rail ? "towards the rail" : "away from the rail");
+        return turn_text(*steer.next_turn, steer.next_turn_towards_rail, units);
     case TuningMove::roll_again:
-        return "leave the axle, roll again to be sure";
+        return Core::tr("leave the axle, roll again to be sure");
     case TuningMove::bend_more:
-        return "bend the axle more: no turn of it reaches the target";
+        return Core::tr("bend the axle more: no turn of it reaches the target");
     case TuningMove::done:
         break;
     }
-    return "done: leave the axle as it is";
+    return Core::tr("done: leave the axle as it is");
 }
 
 } // namespace

@@ -97,7 +97,7 @@ void CarCanvas::drag_picture(const QPointF& pixel, Qt::KeyboardModifiers modifie
     moved.at += Vec2(way.x(), way.y());
     try {
         session_.preview(set_underlay(session_.gesture_base(), session_.car(), drag.view == View::top, moved,
-                                      "Move picture"));
+                                      tr("Move picture").toStdString()));
     } catch (const Problem&) {
         // Beyond all size: it stays where it could be.
     }
@@ -121,7 +121,7 @@ bool CarCanvas::nudge_picture(int across, int up, Qt::KeyboardModifiers modifier
     attempt(
         [&] {
             return set_underlay(session_.document(), session_.car(), view == View::top, moved,
-                                "Move picture");
+                                tr("Move picture").toStdString());
         },
         QStringLiteral("nudge picture %1 %2").arg(session_.car()).arg(picture_slot(view)));
     return true;

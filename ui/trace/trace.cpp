@@ -46,7 +46,7 @@ QString lay_picture_file(Session& session, const QString& path, bool plan) {
         session,
         [&] {
             return set_underlay(session.document(), session.car(), plan, underlay,
-                                "Lay picture: " + file.fileName().toStdString());
+                                TraceText::tr("Lay picture: %1").arg(file.fileName()).toStdString());
         },
         TraceText::tr("Laid under the drawing: %1. Set its scale by two points.").arg(file.fileName()));
 }
@@ -65,7 +65,10 @@ QString find_picture(QWidget& window, Session& session, bool plan) {
     underlay.picture = QFileInfo(path).absoluteFilePath().toStdString();
     return do_edit(
         session,
-        [&] { return set_underlay(session.document(), session.car(), plan, underlay, "Find picture again"); },
+        [&] {
+            return set_underlay(session.document(), session.car(), plan, underlay,
+                                TraceText::tr("Find picture again").toStdString());
+        },
         TraceText::tr("Found again: %1").arg(path));
 }
 
