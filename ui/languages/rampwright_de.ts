@@ -44,6 +44,10 @@
         <translation> Die örtlichen Regeln und der zuständige Erwachsene entscheiden.</translation>
     </message>
     <message>
+        <source>&quot;{piece}&quot; lies in it and is locked</source>
+        <translation>&quot;{piece}&quot; liegt darin und ist fest</translation>
+    </message>
+    <message>
         <source>&quot;{unit}&quot; measures {other}, not {quantity}</source>
         <translation>&quot;{unit}&quot; misst {other}, nicht {quantity}</translation>
     </message>
@@ -132,8 +136,8 @@
         <translation>Eine Regel dieses Rennens ist gebrochen: die Grenze ist {limit*}, der Wagen hat {measured*}.</translation>
     </message>
     <message>
-        <source>A weight passes the wheel with only {clearance_mm} mm to spare.</source>
-        <translation>Ein Gewicht kommt mit nur {clearance_mm} mm Luft am Rad vorbei.</translation>
+        <source>A weight passes the wheel with only {clearance_mm} to spare.</source>
+        <translation>Ein Gewicht kommt am Rad mit nur {clearance_mm} Abstand vorbei.</translation>
     </message>
     <message>
         <source>A wheel may be raised off the lane.</source>
@@ -148,8 +152,8 @@
         <translation>Ein Rad, das etwas zur Seite zeigt, wird beim Rollen seitwärts geschleift: {energy}, und {time} des Laufs.</translation>
     </message>
     <message>
-        <source>A worse one ({scale}) {verdict}.</source>
-        <translation>Eine schlechtere ({scale}) {verdict}.</translation>
+        <source>A worse one, {scale}, {verdict}.</source>
+        <translation>Eine schlechtere, {scale}, {verdict}.</translation>
     </message>
     <message>
         <source>Above the lane the car is no higher than this.</source>
@@ -184,20 +188,20 @@
         <translation>Zur Bahn hinzufügen</translation>
     </message>
     <message>
-        <source>Add {add_g} g of weight at the balance point, as much as the scale lets pass.</source>
-        <translation>Gib {add_g} g Gewicht am Schwerpunkt dazu, so viel die Waage durchlässt.</translation>
+        <source>Add {add_g} of weight at the balance point, as much as the scale lets pass.</source>
+        <translation>Gib am Schwerpunkt {add_g} Gewicht dazu, so viel, wie die Waage durchlässt.</translation>
     </message>
     <message>
-        <source>Add {mass} of putty at the balance point.</source>
-        <translation>Gib {mass} Knete am Schwerpunkt dazu.</translation>
+        <source>Add {mass} of putty in {cut}</source>
+        <translation>Gib {mass} Knete in {cut} dazu</translation>
     </message>
     <message>
-        <source>Add {mass} of putty at {place}.</source>
-        <translation>Gib {mass} Knete dazu, und zwar {place}.</translation>
+        <source>Add {mass} that no cut has room for</source>
+        <translation>Gib {mass} dazu, für die kein Ausschnitt Platz hat</translation>
     </message>
     <message>
-        <source>Add {mass} of putty.</source>
-        <translation>Gib {mass} Knete dazu.</translation>
+        <source>Align {what}</source>
+        <translation>Ausrichten: {what}</translation>
     </message>
     <message>
         <source>American basswood</source>
@@ -212,8 +216,8 @@
         <translation>Ein Erwachsener sägt. Spann den Klotz ein, halt die Hände hinter dem Blatt, trag eine Schutzbrille, bind Haare und Ärmel zurück. Die örtlichen Regeln und der zuständige Erwachsene entscheiden.</translation>
     </message>
     <message>
-        <source>An axle runs through this weight, {overlap_mm3} mm³ of it: one of them has to move.</source>
-        <translation>Eine Achse geht durch dieses Gewicht, {overlap_mm3} mm³ davon: eines von beiden muss weichen.</translation>
+        <source>An axle runs through this weight, {overlap_mm3} of it: one of them has to move.</source>
+        <translation>Durch dieses Gewicht läuft eine Achse, durch {overlap_mm3} davon: eins von beiden muss weichen.</translation>
     </message>
     <message>
         <source>Ask the builder.</source>
@@ -296,8 +300,8 @@
         <translation>Bring mit, was du hast: nur, was Bahn und Starttor brauchen.</translation>
     </message>
     <message>
-        <source>Builders say that rear wheels canted by about 3° are faster. This model says that {cant_deg}° costs {cost_ms} ms here: a canted wheel pushes its hub against the axle&apos;s head all the way, which takes {hub_mj} mJ, and nothing pays for it, because a tread on its edge is taken to roll no easier than a flat one. A trial would settle it: about {runs} runs canted and {runs} level, by turns on one lane.</source>
-        <translation>Wagenbauer sagen, Hinterräder mit etwa 3° Sturz seien schneller. Nach diesem Modell kosten {cant_deg}° hier {cost_ms} ms: ein Rad mit Sturz drückt seine Nabe den ganzen Weg gegen den Achskopf, das nimmt {hub_mj} mJ, und nichts bezahlt dafür, weil von einer Lauffläche auf der Kante angenommen wird, dass sie nicht leichter rollt als eine flache. Ein Versuch würde es entscheiden: etwa {runs} Läufe mit Sturz und {runs} ohne, abwechselnd auf einer Bahn.</translation>
+        <source>Builders say that rear wheels canted by about 3° are faster. This model says that {cant_deg} costs {cost_ms} here: a canted wheel pushes its hub against the axle&apos;s head all the way, which takes {hub_mj}, and nothing pays for it, because a tread on its edge is taken to roll no easier than a flat one. A trial would settle it: about {runs} runs canted and {runs} level, by turns on one lane.</source>
+        <translation>Wagenbauer sagen, dass Hinterräder mit etwa 3° Sturz schneller sind. Dieses Modell sagt, dass {cant_deg} hier {cost_ms} kosten: ein Rad mit Sturz drückt seine Nabe den ganzen Weg gegen den Kopf der Achse, das nimmt {hub_mj}, und nichts gleicht es aus, weil von einer Lauffläche auf der Kante angenommen wird, dass sie nicht leichter rollt als eine flache. Ein Versuch würde es klären: etwa {runs} Läufe mit Sturz und {runs} ohne, abwechselnd auf einer Bahn.</translation>
     </message>
     <message>
         <source>CIPM-2007, Metrologia 45 (2008) 149</source>
@@ -312,8 +316,8 @@
         <translation>Miss mit dem Messschieber über die Lauffläche.</translation>
     </message>
     <message>
-        <source>Cant the rear axles to {to_deg}°, outer ends up (now {from_deg}°).</source>
-        <translation>Stell die Hinterachsen auf {to_deg}° Sturz, äußere Enden nach oben (jetzt {from_deg}°).</translation>
+        <source>Cant the rear axles to {to_deg}, outer ends up (now {from_deg}).</source>
+        <translation>Gib den Hinterachsen {to_deg} Sturz, äußere Enden nach oben (jetzt {from_deg}).</translation>
     </message>
     <message>
         <source>Car {n}</source>
@@ -360,24 +364,20 @@
         <translation>Zieh auf einer ebenen Platte einen Papierstreifen unter jedem Rad durch.</translation>
     </message>
     <message>
-        <source>Drill the axle holes in a jig: true to {to_deg}° instead of {from_deg}°.</source>
-        <translation>Bohr die Achslöcher in einer Lehre: auf {to_deg}° genau statt {from_deg}°.</translation>
+        <source>Drill the axle holes in a jig: true to {to_deg} instead of {from_deg}.</source>
+        <translation>Bohr die Achslöcher in einer Lehre: auf {to_deg} genau statt auf {from_deg}.</translation>
     </message>
     <message>
         <source>Drill&apos;s point</source>
         <translation>Bohrerspitze</translation>
     </message>
     <message>
-        <source>Duplicate ballast</source>
-        <translation>Ballast duplizieren</translation>
-    </message>
-    <message>
         <source>Duplicate car</source>
         <translation>Wagen duplizieren</translation>
     </message>
     <message>
-        <source>Duplicate cut</source>
-        <translation>Ausschnitt duplizieren</translation>
+        <source>Duplicate {what}</source>
+        <translation>Duplizieren: {what}</translation>
     </message>
     <message>
         <source>Each wheel alone weighs at least this.</source>
@@ -464,8 +464,8 @@
         <translation>Graphitpulver gerät in die Lunge und auf alles. Nimm wenig, über Papier, weg vom Gesicht und von Steckern und Steckdosen, und wisch auf, was herunterfällt. Die örtlichen Regeln und der zuständige Erwachsene entscheiden.</translation>
     </message>
     <message>
-        <source>Guidance margin {margin} with {front_load_g} g in front: below 1 the front is too light, or steered too little, to hold the car against bumps.</source>
-        <translation>Führungsreserve {margin} mit {front_load_g} g vorn: unter 1 ist es vorn zu leicht, oder die Spur zu klein, um den Wagen gegen Stöße zu halten.</translation>
+        <source>Guidance margin {margin} with {front_load_g} in front: below 1 the front is too light, or steered too little, to hold the car against bumps.</source>
+        <translation>Führungsreserve {margin} mit {front_load_g} vorn: unter 1 ist es vorn zu leicht oder die Spur zu klein, um den Wagen gegen Stöße zu halten.</translation>
     </message>
     <message>
         <source>Harbour Hall lane</source>
@@ -524,8 +524,12 @@
         <translation>Aufsetzen</translation>
     </message>
     <message>
-        <source>Lighter wheels: {each_g} g off each, put back as weight at the balance point.</source>
-        <translation>Leichtere Räder: je {each_g} g weniger, als Gewicht am Schwerpunkt wieder dazu.</translation>
+        <source>Lighter wheels: {each_g} off each, put back as weight at the balance point.</source>
+        <translation>Leichtere Räder: je {each_g} weniger, als Gewicht am Schwerpunkt wieder dazugegeben.</translation>
+    </message>
+    <message>
+        <source>Lock {what}</source>
+        <translation>Festsetzen: {what}</translation>
     </message>
     <message>
         <source>Log a roll</source>
@@ -584,8 +588,8 @@
         <translation>Punkt des Seitenumrisses glätten</translation>
     </message>
     <message>
-        <source>Make the body slimmer: {less_pct} % less front for the air to meet.</source>
-        <translation>Mach den Körper schlanker: {less_pct} % weniger Stirnfläche für die Luft.</translation>
+        <source>Make the body slimmer: {less_pct} less front for the air to meet.</source>
+        <translation>Mach den Körper schlanker: {less_pct} weniger Stirnfläche für die Luft.</translation>
     </message>
     <message>
         <source>Measure from axle to axle on both sides.</source>
@@ -594,6 +598,14 @@
     <message>
         <source>Measured points of the lane</source>
         <translation>Gemessene Punkte der Bahn</translation>
+    </message>
+    <message>
+        <source>Mirror a copy of {what}</source>
+        <translation>Gespiegelte Kopie: {what}</translation>
+    </message>
+    <message>
+        <source>Mirror {what}</source>
+        <translation>Spiegeln: {what}</translation>
     </message>
     <message>
         <source>Molten metal spits when it meets damp, and burns to the bone. Only an adult melts it, outdoors, dry, with face shield and leather gloves; never pour it into the wooden body. Local rules and the adult in charge decide.</source>
@@ -624,20 +636,24 @@
         <translation>Hinterachse verschieben</translation>
     </message>
     <message>
-        <source>Move the balance point {back_mm} mm back: front load {from_g} g to {to_g} g.</source>
-        <translation>Verschieb den Schwerpunkt {back_mm} mm nach hinten: Vorderachslast {from_g} g auf {to_g} g.</translation>
+        <source>Move the balance point {back_mm} back: front load {from_g} to {to_g}.</source>
+        <translation>Verschieb den Schwerpunkt um {back_mm} nach hinten: Vorderachslast von {from_g} auf {to_g}.</translation>
     </message>
     <message>
-        <source>Move {piece} ({mass}) {by} back, if its cut lets it.</source>
-        <translation>Verschieb {piece} ({mass}) {by} nach hinten, wenn sein Ausschnitt es zulässt.</translation>
+        <source>Move {piece} ({mass}) {by} back</source>
+        <translation>Verschieb {piece} ({mass}) um {by} nach hinten</translation>
     </message>
     <message>
-        <source>Move {piece} ({mass}) {by} forward, if its cut lets it.</source>
-        <translation>Verschieb {piece} ({mass}) {by} nach vorn, wenn sein Ausschnitt es zulässt.</translation>
+        <source>Move {piece} ({mass}) {by} forward</source>
+        <translation>Verschieb {piece} ({mass}) um {by} nach vorn</translation>
     </message>
     <message>
-        <source>No drill bit of {diameter_mm} mm is among your tools; the nearest is {nearest_mm} mm.</source>
-        <translation>Kein Bohrer von {diameter_mm} mm ist unter deinen Werkzeugen; der nächste hat {nearest_mm} mm.</translation>
+        <source>Move {what}</source>
+        <translation>Verschieben: {what}</translation>
+    </message>
+    <message>
+        <source>No drill bit of {diameter_mm} is among your tools; the nearest is {nearest_mm}.</source>
+        <translation>Unter deinem Werkzeug ist kein Bohrer mit {diameter_mm}; der nächste hat {nearest_mm}.</translation>
     </message>
     <message>
         <source>No weight is of lead.</source>
@@ -648,12 +664,20 @@
         <translation>Kein Rad ist von der Bahn abgehoben: alle vier stehen darauf.</translation>
     </message>
     <message>
-        <source>Nobody has measured this lane: that alone makes the time uncertain by {lane_ms} ms. What the scale and the rule say does not depend on it: weight, balance point, front load, fit and rules. Which of two cars is faster hardly does. docs/measure-a-lane.md tells how to measure it with tape and level.</source>
-        <translation>Niemand hat diese Bahn gemessen: das allein macht die Zeit um {lane_ms} ms unsicher. Was Waage und Regeln sagen, hängt nicht davon ab: Gewicht, Schwerpunkt, Vorderachslast, Passung und Regeln. Welcher von zwei Wagen schneller ist, kaum. docs/measure-a-lane.md sagt, wie man sie mit Maßband und Wasserwaage misst.</translation>
+        <source>Nobody has measured this lane: that alone makes the time uncertain by {lane_ms}. What the scale and the rule say does not depend on it: weight, balance point, front load, fit and rules. Which of two cars is faster hardly does. docs/measure-a-lane.md tells how to measure it with tape and level.</source>
+        <translation>Niemand hat diese Bahn gemessen: das allein macht die Zeit um {lane_ms} unsicher. Was die Waage und das Lineal sagen, hängt nicht davon ab: Gewicht, Schwerpunkt, Vorderachslast, Passung und Regeln. Welcher von zwei Wagen schneller ist, kaum. Wie man sie mit Maßband und Wasserwaage misst, steht in docs/measure-a-lane.md.</translation>
     </message>
     <message>
         <source>Nobody knows the friction and the sizes exactly, so the time may well be {sigma} off: 19 heats of 20 lie between {low} and {high}.</source>
         <translation>Niemand kennt Reibung und Größen genau, darum kann die Zeit gut um {sigma} danebenliegen: 19 von 20 Läufen liegen zwischen {low} und {high}.</translation>
+    </message>
+    <message>
+        <source>Note a wheel&apos;s spin-down</source>
+        <translation>Auslauf eines Rads eintragen</translation>
+    </message>
+    <message>
+        <source>Note a wheel&apos;s swings</source>
+        <translation>Schwingungen eines Rads eintragen</translation>
     </message>
     <message>
         <source>Nothing but gravity moves the car.</source>
@@ -692,16 +716,16 @@
         <translation>Nur diese Schmiermittel werden benutzt, und keines, das tropft oder Spuren auf der Bahn lässt.</translation>
     </message>
     <message>
-        <source>Only {clearance_mm} mm between this weight and the axle.</source>
-        <translation>Nur {clearance_mm} mm zwischen diesem Gewicht und der Achse.</translation>
+        <source>Only {clearance_mm} between this weight and the axle.</source>
+        <translation>Nur {clearance_mm} zwischen diesem Gewicht und der Achse.</translation>
     </message>
     <message>
-        <source>Only {held_mm} mm of the axle is in the wood: a knock will bend or loosen it.</source>
-        <translation>Nur {held_mm} mm der Achse stecken im Holz: ein Stoß verbiegt oder lockert sie.</translation>
+        <source>Only {held_mm} of the axle is in the wood: a knock will bend or loosen it.</source>
+        <translation>Nur {held_mm} der Achse stecken im Holz: ein Stoß verbiegt oder lockert sie.</translation>
     </message>
     <message>
-        <source>Only {strip_mm} mm of the block is left over here, less than the {kerf_mm} mm that the saw&apos;s blade takes: plane or sand it down instead.</source>
-        <translation>Hier bleiben nur {strip_mm} mm des Klotzes übrig, weniger als die {kerf_mm} mm, die das Sägeblatt nimmt: hoble oder schleif sie stattdessen ab.</translation>
+        <source>Only {strip_mm} of the block is left over here, less than the {kerf_mm} that the saw&apos;s blade takes: plane or sand it down instead.</source>
+        <translation>Nur {strip_mm} des Klotzes bleiben hier übrig, weniger als die {kerf_mm}, die das Sägeblatt nimmt: hobel oder schleif sie stattdessen ab.</translation>
     </message>
     <message>
         <source>Open evening</source>
@@ -718,6 +742,10 @@
     <message>
         <source>Paints and solvents give off vapour that harms and burns. Work outdoors or with the windows open, away from flames, with the lid back on. Local rules and the adult in charge decide.</source>
         <translation>Farben und Lösemittel geben Dampf ab, der schadet und brennt. Arbeite im Freien oder bei offenen Fenstern, weg von Flammen, und mach den Deckel wieder zu. Die örtlichen Regeln und der zuständige Erwachsene entscheiden.</translation>
+    </message>
+    <message>
+        <source>Paste {what}</source>
+        <translation>Einfügen: {what}</translation>
     </message>
     <message>
         <source>Polish the axles and dust them well: friction {from} to {to}.</source>
@@ -744,8 +772,8 @@
         <translation>Anheben</translation>
     </message>
     <message>
-        <source>Raise one front wheel by {raised_mm} mm, so that it need not be turned.</source>
-        <translation>Heb ein Vorderrad um {raised_mm} mm an, damit es nicht gedreht werden muss.</translation>
+        <source>Raise one front wheel by {raised_mm}, so that it need not be turned.</source>
+        <translation>Heb ein Vorderrad um {raised_mm} an, damit es nicht gedreht werden muss.</translation>
     </message>
     <message>
         <source>Remove ballast</source>
@@ -768,12 +796,20 @@
         <translation>Aus dem Einstellprotokoll entfernen</translation>
     </message>
     <message>
+        <source>Remove picture</source>
+        <translation>Bild entfernen</translation>
+    </message>
+    <message>
         <source>Remove plan point</source>
         <translation>Punkt des oberen Umrisses entfernen</translation>
     </message>
     <message>
         <source>Remove profile point</source>
         <translation>Punkt des Seitenumrisses entfernen</translation>
+    </message>
+    <message>
+        <source>Remove {what}</source>
+        <translation>Entfernen: {what}</translation>
     </message>
     <message>
         <source>Rename car</source>
@@ -836,8 +872,8 @@
         <translation>Stell den Wagen über den Lehrenstreifen, Räder nach innen gedrückt.</translation>
     </message>
     <message>
-        <source>Set the rear axles level (now canted by {from_deg}°).</source>
-        <translation>Stell die Hinterachsen waagerecht (jetzt {from_deg}° Sturz).</translation>
+        <source>Set the rear axles level (now canted by {from_deg}).</source>
+        <translation>Stell die Hinterachsen ohne Sturz (jetzt {from_deg} Sturz).</translation>
     </message>
     <message>
         <source>Set toe</source>
@@ -892,6 +928,10 @@
         <translation>Etwas anderes als die Schwerkraft darf den Wagen bewegen.</translation>
     </message>
     <message>
+        <source>Space {what} along {axis}</source>
+        <translation>Verteilen entlang {axis}: {what}</translation>
+    </message>
+    <message>
         <source>Start and finish lines</source>
         <translation>Start- und Ziellinie</translation>
     </message>
@@ -900,72 +940,84 @@
         <translation>Mit Form beginnen</translation>
     </message>
     <message>
-        <source>Steer the front wheel to {to_deg}° (now {from_deg}°).</source>
-        <translation>Stell die Spur des Vorderrads auf {to_deg}° (jetzt {from_deg}°).</translation>
+        <source>Steer the front wheel to {to_deg} (now {from_deg}).</source>
+        <translation>Stell die Spur des Vorderrads auf {to_deg} (jetzt {from_deg}).</translation>
+    </message>
+    <message>
+        <source>Take in car: {name}</source>
+        <translation>Wagen übernehmen: {name}</translation>
+    </message>
+    <message>
+        <source>Take in plan outline</source>
+        <translation>Umriss von oben übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in profile outline</source>
+        <translation>Seitenumriss übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in {n} cars</source>
+        <translation>{n} Wagen übernehmen</translation>
     </message>
     <message>
         <source>Take off more than {putty}.</source>
         <translation>Nimm mehr als {putty} ab.</translation>
     </message>
     <message>
-        <source>Take {mass} of putty off, at the balance point.</source>
-        <translation>Nimm {mass} Knete ab, am Schwerpunkt.</translation>
+        <source>Take {mass} of putty off</source>
+        <translation>Nimm {mass} Knete ab</translation>
     </message>
     <message>
-        <source>Take {mass} of putty off, from {place}.</source>
-        <translation>Nimm {mass} Knete ab, und zwar {place}.</translation>
+        <source>Take {mass} of wood off</source>
+        <translation>Nimm {mass} Holz ab</translation>
     </message>
     <message>
-        <source>Take {mass} of putty off.</source>
-        <translation>Nimm {mass} Knete ab.</translation>
-    </message>
-    <message>
-        <source>Take {mass} off, at the balance point.</source>
-        <translation>Nimm {mass} ab, am Schwerpunkt.</translation>
-    </message>
-    <message>
-        <source>Take {mass} off, from {place}.</source>
-        <translation>Nimm {mass} ab, und zwar {place}.</translation>
-    </message>
-    <message>
-        <source>Take {mass} off.</source>
-        <translation>Nimm {mass} ab.</translation>
+        <source>Take {mass} off</source>
+        <translation>Nimm {mass} ab</translation>
     </message>
     <message>
         <source>The axle&apos;s hole lies outside of the wood: nothing holds the axle.</source>
         <translation>Das Loch der Achse liegt außerhalb des Holzes: nichts hält die Achse.</translation>
     </message>
     <message>
-        <source>The axle&apos;s hole passes through a cut for {open_mm} mm: the axle is not held there.</source>
-        <translation>Das Loch der Achse geht {open_mm} mm durch einen Ausschnitt: dort ist die Achse nicht gehalten.</translation>
+        <source>The axle&apos;s hole passes through a cut for {open_mm}: the axle is not held there.</source>
+        <translation>Das Loch der Achse läuft auf {open_mm} durch einen Ausschnitt: dort wird die Achse nicht gehalten.</translation>
     </message>
     <message>
-        <source>The balance point found is {shift_mm} mm ahead of the computed one ({wood_mm} mm of it if the wood makes up the difference in mass).</source>
-        <translation>Der gefundene Schwerpunkt liegt {shift_mm} mm vor dem berechneten ({wood_mm} mm davon, wenn das Holz den Unterschied der Masse ausmacht).</translation>
+        <source>The balance point found is {shift_mm} ahead of the computed one ({wood_mm} of it if the wood makes up the difference in mass).</source>
+        <translation>Der gefundene Schwerpunkt liegt {shift_mm} vor dem berechneten ({wood_mm} davon, wenn das Holz den Unterschied der Masse ausmacht).</translation>
     </message>
     <message>
-        <source>The balance point found is {shift_mm} mm ahead of the computed one ({wood_mm} mm of it if the wood makes up the difference in mass). The rest would be {ballast_g} g of weights sitting {ballast_mm} mm further forward than drawn.</source>
-        <translation>Der gefundene Schwerpunkt liegt {shift_mm} mm vor dem berechneten ({wood_mm} mm davon, wenn das Holz den Unterschied der Masse ausmacht). Der Rest wären {ballast_g} g Gewichte, die {ballast_mm} mm weiter vorn sitzen als gezeichnet.</translation>
+        <source>The balance point found is {shift_mm} ahead of the computed one ({wood_mm} of it if the wood makes up the difference in mass). The rest would be {ballast_g} of weights sitting {ballast_mm} further forward than drawn.</source>
+        <translation>Der gefundene Schwerpunkt liegt {shift_mm} vor dem berechneten ({wood_mm} davon, wenn das Holz den Unterschied der Masse ausmacht). Der Rest wären {ballast_g} Gewichte, die {ballast_mm} weiter vorn sitzen als gezeichnet.</translation>
     </message>
     <message>
-        <source>The balance point found is {shift_mm} mm behind the computed one ({wood_mm} mm of it if the wood makes up the difference in mass).</source>
-        <translation>Der gefundene Schwerpunkt liegt {shift_mm} mm hinter dem berechneten ({wood_mm} mm davon, wenn das Holz den Unterschied der Masse ausmacht).</translation>
+        <source>The balance point found is {shift_mm} behind the computed one ({wood_mm} of it if the wood makes up the difference in mass).</source>
+        <translation>Der gefundene Schwerpunkt liegt {shift_mm} hinter dem berechneten ({wood_mm} davon, wenn das Holz den Unterschied der Masse ausmacht).</translation>
     </message>
     <message>
-        <source>The balance point found is {shift_mm} mm behind the computed one ({wood_mm} mm of it if the wood makes up the difference in mass). The rest would be {ballast_g} g of weights sitting {ballast_mm} mm further back than drawn.</source>
-        <translation>Der gefundene Schwerpunkt liegt {shift_mm} mm hinter dem berechneten ({wood_mm} mm davon, wenn das Holz den Unterschied der Masse ausmacht). Der Rest wären {ballast_g} g Gewichte, die {ballast_mm} mm weiter hinten sitzen als gezeichnet.</translation>
+        <source>The balance point found is {shift_mm} behind the computed one ({wood_mm} of it if the wood makes up the difference in mass). The rest would be {ballast_g} of weights sitting {ballast_mm} further back than drawn.</source>
+        <translation>Der gefundene Schwerpunkt liegt {shift_mm} hinter dem berechneten ({wood_mm} davon, wenn das Holz den Unterschied der Masse ausmacht). Der Rest wären {ballast_g} Gewichte, die {ballast_mm} weiter hinten sitzen als gezeichnet.</translation>
     </message>
     <message>
-        <source>The balance point is only {margin_mm} mm inside the wheels&apos; outline: a bump tips the car.</source>
-        <translation>Der Schwerpunkt liegt nur {margin_mm} mm innerhalb der Räder: ein Stoß kippt den Wagen um.</translation>
+        <source>The balance point is only {margin_mm} inside the wheels&apos; outline: a bump tips the car.</source>
+        <translation>Der Schwerpunkt liegt nur {margin_mm} innerhalb der Standfläche der Räder: ein Stoß kippt den Wagen.</translation>
     </message>
     <message>
-        <source>The balance point lies {outside_mm} mm outside of the wheels that touch: the car tips over.</source>
-        <translation>Der Schwerpunkt liegt {outside_mm} mm außerhalb der aufsetzenden Räder: der Wagen kippt um.</translation>
+        <source>The balance point lies {outside_mm} outside of the wheels that touch: the car tips over.</source>
+        <translation>Der Schwerpunkt liegt {outside_mm} außerhalb der aufsetzenden Räder: der Wagen kippt um.</translation>
     </message>
     <message>
         <source>The balance point sinks by {drop} from start to finish, and that frees {energy} of energy to go fast with.</source>
         <translation>Der Schwerpunkt sinkt vom Start zum Ziel um {drop}, und das setzt {energy} Energie zum Schnellfahren frei.</translation>
+    </message>
+    <message>
+        <source>The balance point stays {far} further back than planned: no weight can be moved forward any further. A longer pocket would mend it (an adult cuts it), or taking weight off behind and putting the same on in front.</source>
+        <translation>Der Schwerpunkt bleibt {far} weiter hinten als geplant: kein Gewicht lässt sich weiter nach vorn verschieben. Eine längere Tasche würde helfen (ein Erwachsener schneidet sie), oder hinten Gewicht abzunehmen und vorn dasselbe dazuzugeben.</translation>
+    </message>
+    <message>
+        <source>The balance point stays {far} further forward than planned: no weight can be moved back any further. A longer pocket would mend it (an adult cuts it), or taking weight off in front and putting the same on behind.</source>
+        <translation>Der Schwerpunkt bleibt {far} weiter vorn als geplant: kein Gewicht lässt sich weiter nach hinten verschieben. Eine längere Tasche würde helfen (ein Erwachsener schneidet sie), oder vorn Gewicht abzunehmen und hinten dasselbe dazuzugeben.</translation>
     </message>
     <message>
         <source>The car may be sprung.</source>
@@ -976,28 +1028,28 @@
         <translation>Der Wagen darf Magnete tragen.</translation>
     </message>
     <message>
-        <source>The car steers {steer_deg}° away from its raised wheel: then the wheel that stands still rubs on the rail. Steer towards the raised wheel&apos;s side.</source>
-        <translation>Der Wagen lenkt {steer_deg}° von seinem angehobenen Rad weg: dann reibt das stillstehende Rad an der Schiene. Lenk zur Seite des angehobenen Rads.</translation>
+        <source>The car steers {steer_deg} away from its raised wheel: then the wheel that stands still rubs on the rail. Steer towards the raised wheel&apos;s side.</source>
+        <translation>Der Wagen lenkt um {steer_deg} von seinem angehobenen Rad weg: dann reibt das stillstehende Rad an der Schiene. Lenk zur Seite des angehobenen Rads.</translation>
     </message>
     <message>
-        <source>The car stops {reached_mm} mm down the track, before the finish line.</source>
-        <translation>Der Wagen bleibt {reached_mm} mm die Bahn hinunter stehen, vor der Ziellinie.</translation>
+        <source>The car stops {reached_mm} down the track, before the finish line.</source>
+        <translation>Der Wagen bleibt nach {reached_mm} Bahn stehen, vor der Ziellinie.</translation>
     </message>
     <message>
         <source>The car was built on this day or later, for this race.</source>
         <translation>Der Wagen wurde an diesem Tag oder später gebaut, für dieses Rennen.</translation>
     </message>
     <message>
-        <source>The car weighs {difference_g} g less than its parts add up to. If the wood alone is lighter, it is {density_kg_m3} kg/m³ instead of {planned_kg_m3}.</source>
-        <translation>Der Wagen wiegt {difference_g} g weniger, als seine Teile ergeben. Ist allein das Holz leichter, hat es {density_kg_m3} kg/m³ statt {planned_kg_m3}.</translation>
+        <source>The car weighs {difference_g} less than its parts add up to. If the wood alone is lighter, it is {density_kg_m3} instead of {planned_kg_m3}.</source>
+        <translation>Der Wagen wiegt {difference_g} weniger, als seine Teile zusammen ergeben. Wenn allein das Holz leichter ist, hat es {density_kg_m3} statt {planned_kg_m3}.</translation>
     </message>
     <message>
-        <source>The car weighs {difference_g} g more than its parts add up to. If the wood alone is denser, it is {density_kg_m3} kg/m³ instead of {planned_kg_m3}; glue and paint that the plan leaves out weigh too.</source>
-        <translation>Der Wagen wiegt {difference_g} g mehr, als seine Teile ergeben. Ist allein das Holz dichter, hat es {density_kg_m3} kg/m³ statt {planned_kg_m3}; auch Kleber und Farbe, die der Plan weglässt, wiegen.</translation>
+        <source>The car weighs {difference_g} more than its parts add up to. If the wood alone is denser, it is {density_kg_m3} instead of {planned_kg_m3}; glue and paint that the plan leaves out weigh too.</source>
+        <translation>Der Wagen wiegt {difference_g} mehr, als seine Teile zusammen ergeben. Wenn allein das Holz dichter ist, hat es {density_kg_m3} statt {planned_kg_m3}; auch Kleber und Farbe, die der Plan weglässt, wiegen etwas.</translation>
     </message>
     <message>
-        <source>The car&apos;s lowest point is {below_mm} mm below the running surface: it would drag.</source>
-        <translation>Der tiefste Punkt des Wagens liegt {below_mm} mm unter der Bahn: er würde schleifen.</translation>
+        <source>The car&apos;s lowest point is {below_mm} below the running surface: it would drag.</source>
+        <translation>Der tiefste Punkt des Wagens liegt {below_mm} unter der Lauffläche der Bahn: er würde schleifen.</translation>
     </message>
     <message>
         <source>The car&apos;s weight is known to {sigma} (one sigma). To be sure on both scales, let this much come off easily: {off}; and carry to add: {carry}.</source>
@@ -1008,8 +1060,8 @@
         <translation>Der rennfertige Wagen wiegt auf der Waage des Rennens nicht mehr als dies.</translation>
     </message>
     <message>
-        <source>The centre of mass found is {found_mm} mm above the track, computed are {computed_mm} mm.</source>
-        <translation>Der gefundene Schwerpunkt liegt {found_mm} mm über der Bahn, berechnet sind {computed_mm} mm.</translation>
+        <source>The centre of mass found is {found_mm} above the track, computed are {computed_mm}.</source>
+        <translation>Der Schwerpunkt liegt gemessen {found_mm} über der Bahn, berechnet sind {computed_mm}.</translation>
     </message>
     <message>
         <source>The chance that it glides along the rail and does not bounce from side to side is {chance}.</source>
@@ -1028,12 +1080,12 @@
         <translation>Der vorderste Punkt des Körpers liegt nicht höher über der Bahn als dies, sodass der Startstift den Wagen dort hält.</translation>
     </message>
     <message>
-        <source>The front wheels carry nothing at {at_mm} mm down the track: the nose lifts there, and the figures assume it does not.</source>
-        <translation>Die Vorderräder tragen {at_mm} mm die Bahn hinunter nichts: die Nase hebt dort ab, und die Zahlen nehmen an, dass sie es nicht tut.</translation>
+        <source>The front wheels carry nothing at {at_mm} down the track: the nose lifts there, and the figures assume it does not.</source>
+        <translation>Die Vorderräder tragen nach {at_mm} Bahn nichts: dort hebt sich die Nase, und die Zahlen nehmen an, dass sie es nicht tut.</translation>
     </message>
     <message>
-        <source>The hole is {tight_mm} mm narrower than the axle: the wood will split or the axle bend. Drill in steps, the piece clamped, eyes covered.</source>
-        <translation>Das Loch ist {tight_mm} mm enger als die Achse: das Holz reißt oder die Achse verbiegt sich. Bohr in Stufen, das Stück eingespannt, die Augen geschützt.</translation>
+        <source>The hole is {tight_mm} narrower than the axle: the wood will split or the axle bend. Drill in steps, the piece clamped, eyes covered.</source>
+        <translation>Das Loch ist {tight_mm} enger als die Achse: das Holz reißt oder die Achse verbiegt sich. Bohr in Stufen, das Teil eingespannt, die Augen geschützt.</translation>
     </message>
     <message>
         <source>The lane of the demo&apos;s race night: wood, a ramp of 25 degrees, an eased bend, a long level run. Invented.</source>
@@ -1044,8 +1096,8 @@
         <translation>Die Nase darf etwas tragen, das am Startstift hängt oder von ihm bewegt wird.</translation>
     </message>
     <message>
-        <source>The putty is {excess_mm3} mm³ more than its cut holds ({capacity_mm3} mm³).</source>
-        <translation>Es sind {excess_mm3} mm³ Knete mehr, als ihr Ausschnitt fasst ({capacity_mm3} mm³).</translation>
+        <source>The putty is {excess_mm3} more than its cut holds ({capacity_mm3}).</source>
+        <translation>Die Knete ist {excess_mm3} mehr, als ihr Ausschnitt fasst ({capacity_mm3}).</translation>
     </message>
     <message>
         <source>The race says of &quot;{rule}&quot;: {words}.</source>
@@ -1056,20 +1108,20 @@
         <translation>Das Rennen nennt &quot;{rule}&quot;.</translation>
     </message>
     <message>
-        <source>The race&apos;s scale ({scale}) {verdict}.</source>
-        <translation>Die Waage des Rennens ({scale}) {verdict}.</translation>
+        <source>The race&apos;s scale finds the car legal, a worse one would read {worse_reads_g}: keep {off_g} of putty where it comes off easily, {pellet_mm} of a {diameter_mm} pellet.</source>
+        <translation>Auf der Waage des Rennens ist der Wagen erlaubt, eine schlechtere würde {worse_reads_g} zeigen: lass {off_g} Knete dort, wo sie leicht abgeht, {pellet_mm} eines {diameter_mm} dicken Würstchens.</translation>
     </message>
     <message>
-        <source>The race&apos;s scale finds the car legal, a worse one would read {worse_reads_g} g: keep {off_g} g of putty where it comes off easily, {pellet_mm} mm of a {diameter_mm} mm pellet.</source>
-        <translation>Auf der Waage des Rennens ist der Wagen erlaubt, eine schlechtere würde {worse_reads_g} g zeigen: halt {off_g} g Knete dort, wo sie leicht abgeht, {pellet_mm} mm eines {diameter_mm} mm dicken Würstchens.</translation>
+        <source>The race&apos;s scale, {scale}, {verdict}.</source>
+        <translation>Die Waage des Rennens, {scale}, {verdict}.</translation>
     </message>
     <message>
-        <source>The rear wheels carry nothing at {at_mm} mm down the track: the tail lifts there, and the figures assume it does not.</source>
-        <translation>Die Hinterräder tragen {at_mm} mm die Bahn hinunter nichts: das Heck hebt dort ab, und die Zahlen nehmen an, dass es das nicht tut.</translation>
+        <source>The rear wheels carry nothing at {at_mm} down the track: the tail lifts there, and the figures assume it does not.</source>
+        <translation>Die Hinterräder tragen nach {at_mm} Bahn nichts: dort hebt sich das Heck, und die Zahlen nehmen an, dass es das nicht tut.</translation>
     </message>
     <message>
-        <source>The saw&apos;s blade takes {kerf_mm} mm, the axle slots are {slot_mm} mm wide: sawn with it they come out wider, and the axles sit loose.</source>
-        <translation>Das Sägeblatt nimmt {kerf_mm} mm, die Achsschlitze sind {slot_mm} mm breit: damit gesägt werden sie weiter, und die Achsen sitzen locker.</translation>
+        <source>The saw&apos;s blade takes {kerf_mm}, the axle slots are {slot_mm} wide: sawn with it they come out wider, and the axles sit loose.</source>
+        <translation>Das Sägeblatt nimmt {kerf_mm}, die Achsschlitze sind {slot_mm} breit: damit gesägt werden sie breiter, und die Achsen sitzen lose.</translation>
     </message>
     <message>
         <source>The scale counts in steps of {division}, so it shows {reads} for this car.</source>
@@ -1080,20 +1132,20 @@
         <translation>Die Spitze einer Heißklebepistole und der Kleber selbst verbrennen Haut. Ein Erwachsener hält die Pistole; das Gewicht bleibt minutenlang heiß. Die örtlichen Regeln und der zuständige Erwachsene entscheiden.</translation>
     </message>
     <message>
-        <source>The touching wheels of this axle differ by {difference_mm} mm in diameter: the car leans and steers.</source>
-        <translation>Die aufsetzenden Räder dieser Achse unterscheiden sich um {difference_mm} mm im Durchmesser: der Wagen steht schief und lenkt.</translation>
+        <source>The touching wheels of this axle differ by {difference_mm} in diameter: the car leans and steers.</source>
+        <translation>Die aufsetzenden Räder dieser Achse unterscheiden sich im Durchmesser um {difference_mm}: der Wagen neigt sich und lenkt.</translation>
     </message>
     <message>
-        <source>The two axles of this pair run into each other by {overlap_mm} mm in the middle: shorten them.</source>
-        <translation>Die beiden Achsen dieses Paars stoßen in der Mitte um {overlap_mm} mm ineinander: kürz sie.</translation>
+        <source>The two axles of this pair run into each other by {overlap_mm} in the middle: shorten them.</source>
+        <translation>Die beiden Achsen dieses Paars stoßen in der Mitte um {overlap_mm} ineinander: kürze sie.</translation>
     </message>
     <message>
-        <source>The wall left here is {wall_mm} mm: under {least_mm} mm pine breaks easily.</source>
-        <translation>Die Wand, die hier bleibt, ist {wall_mm} mm dick: unter {least_mm} mm bricht Kiefer leicht.</translation>
+        <source>The wall left here is {wall_mm}: under {least_mm} pine breaks easily.</source>
+        <translation>Die Wand, die hier bleibt, ist {wall_mm} dick: unter {least_mm} bricht Kiefer leicht.</translation>
     </message>
     <message>
-        <source>The wheel runs into the wood by {overlap_mm} mm: widen the gap or cut the body away there.</source>
-        <translation>Das Rad läuft um {overlap_mm} mm ins Holz: mach den Spalt weiter oder schneid den Körper dort weg.</translation>
+        <source>The wheel runs into the wood by {overlap_mm}: widen the gap or cut the body away there.</source>
+        <translation>Das Rad läuft um {overlap_mm} ins Holz: mach den Spalt breiter oder schneid den Körper dort weg.</translation>
     </message>
     <message>
         <source>The wheels rub on their axles all the way down, and that eats {energy}. Without it the car would be {time} sooner.</source>
@@ -1108,16 +1160,16 @@
         <translation>Im Wagen ist kein Magnet.</translation>
     </message>
     <message>
-        <source>This weight does not fit its cut: it is outside by {outside_mm} mm ({outside_mm3} mm³).</source>
-        <translation>Dieses Gewicht passt nicht in seinen Ausschnitt: es steht {outside_mm} mm heraus ({outside_mm3} mm³).</translation>
+        <source>This weight does not fit its cut: it is outside by {outside_mm} ({outside_mm3}).</source>
+        <translation>Dieses Gewicht passt nicht in seinen Ausschnitt: es ragt um {outside_mm} heraus ({outside_mm3}).</translation>
     </message>
     <message>
-        <source>This weight hangs {clearance_mm} mm above the track, below the wood: a joint in the lane may catch it.</source>
-        <translation>Dieses Gewicht hängt {clearance_mm} mm über der Bahn, unter dem Holz: eine Fuge der Bahn kann daran hängen bleiben.</translation>
+        <source>This weight hangs {clearance_mm} above the track, below the wood: a joint in the lane may catch it.</source>
+        <translation>Dieses Gewicht hängt {clearance_mm} über der Bahn, unter dem Holz: es kann an einer Fuge der Bahn hängen bleiben.</translation>
     </message>
     <message>
-        <source>This weight sticks out of the body by {outside_mm} mm ({outside_mm3} mm³).</source>
-        <translation>Dieses Gewicht steht {outside_mm} mm aus dem Körper heraus ({outside_mm3} mm³).</translation>
+        <source>This weight sticks out of the body by {outside_mm} ({outside_mm3}).</source>
+        <translation>Dieses Gewicht ragt um {outside_mm} aus dem Körper heraus ({outside_mm3}).</translation>
     </message>
     <message>
         <source>Tilt it slowly beside your ear; ask what the weights are.</source>
@@ -1136,8 +1188,12 @@
         <translation>Dreh jede Achse und beobachte ihren Kopf.</translation>
     </message>
     <message>
-        <source>Two weights take the same room: {overlap_mm3} mm³ of it.</source>
-        <translation>Zwei Gewichte nehmen denselben Platz ein: {overlap_mm3} mm³ davon.</translation>
+        <source>Two weights take the same room: {overlap_mm3} of it.</source>
+        <translation>Zwei Gewichte nehmen denselben Platz ein: {overlap_mm3} davon.</translation>
+    </message>
+    <message>
+        <source>Unlock {what}</source>
+        <translation>Lösen: {what}</translation>
     </message>
     <message>
         <source>Waiting at the start pin, nose down by {slope}, the front wheels carry {load}.</source>
@@ -1152,8 +1208,8 @@
         <translation>Wieg die Räder, bevor sie drankommen, oder ein abgenommenes.</translation>
     </message>
     <message>
-        <source>Weighing says that the balance point is {by_load_mm} mm ahead of the rear axle, the balance edge says {by_edge_mm}: they differ by {difference_mm} mm, or {difference_g} g on the front. The front load counts: weigh it again with the car level.</source>
-        <translation>Nach dem Wiegen liegt der Schwerpunkt {by_load_mm} mm vor der Hinterachse, nach der Schneide {by_edge_mm}: das sind {difference_mm} mm Unterschied, oder {difference_g} g vorn. Die Vorderachslast gilt: wieg sie noch einmal mit waagerechtem Wagen.</translation>
+        <source>Weighing says that the balance point is {by_load_mm} ahead of the rear axle, the balance edge says {by_edge_mm}: they differ by {difference_mm}, or {difference_g} on the front. The front load counts: weigh it again with the car level.</source>
+        <translation>Nach dem Wiegen liegt der Schwerpunkt {by_load_mm} vor der Hinterachse, nach der Schneide {by_edge_mm}: der Unterschied ist {difference_mm}, oder {difference_g} vorn. Die Vorderachslast gilt: wieg sie noch einmal, den Wagen waagerecht.</translation>
     </message>
     <message>
         <source>Weights may be liquid.</source>
@@ -1236,6 +1292,10 @@
         <translation>ein Wagen bleibt vor dem Ziel stehen</translation>
     </message>
     <message>
+        <source>a cut</source>
+        <translation>ein Ausschnitt</translation>
+    </message>
+    <message>
         <source>a dab of epoxy glue</source>
         <translation>ein Tupfer Epoxidkleber</translation>
     </message>
@@ -1254,6 +1314,10 @@
     <message>
         <source>a drive of its own</source>
         <translation>eigener Antrieb</translation>
+    </message>
+    <message>
+        <source>a flag of an arc is neither 0 nor 1</source>
+        <translation>ein Schalter eines Bogens ist weder 0 noch 1</translation>
     </message>
     <message>
         <source>a force</source>
@@ -1308,8 +1372,16 @@
         <translation>eine Zahl hat mehr als ein Dezimalzeichen</translation>
     </message>
     <message>
+        <source>a number is beyond all size</source>
+        <translation>eine Zahl ist über jedes Maß groß</translation>
+    </message>
+    <message>
         <source>a number is divided by zero</source>
         <translation>eine Zahl wird durch null geteilt</translation>
+    </message>
+    <message>
+        <source>a number is missing</source>
+        <translation>eine Zahl fehlt</translation>
     </message>
     <message>
         <source>a number is missing at the end</source>
@@ -1342,6 +1414,10 @@
     <message>
         <source>a percentage</source>
         <translation>einen Prozentsatz</translation>
+    </message>
+    <message>
+        <source>a piece</source>
+        <translation>ein Stück</translation>
     </message>
     <message>
         <source>a plain number</source>
@@ -1460,6 +1536,10 @@
         <translation>Luft, die die Räder rühren</translation>
     </message>
     <message>
+        <source>all of it stays: it is locked, putty, or in wood that is drilled</source>
+        <translation>alles davon bleibt: es ist fest, Knete, oder in gebohrtem Holz</translation>
+    </message>
+    <message>
         <source>all {n} of &quot;{piece}&quot; on the shelf are in the car</source>
         <translation>alle {n} Stück &quot;{piece}&quot; aus dem Regal sind im Wagen</translation>
     </message>
@@ -1536,6 +1616,22 @@
         <translation>höchstens {limit}</translation>
     </message>
     <message>
+        <source>at the balance point</source>
+        <translation>am Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>at the front, about {distance} ahead of the rear axle</source>
+        <translation>vorn, etwa {distance} vor der Hinterachse</translation>
+    </message>
+    <message>
+        <source>at the rear, about {distance} ahead of the rear axle</source>
+        <translation>hinten, etwa {distance} vor der Hinterachse</translation>
+    </message>
+    <message>
+        <source>at the rear, about {distance} behind the rear axle</source>
+        <translation>hinten, etwa {distance} hinter der Hinterachse</translation>
+    </message>
+    <message>
         <source>axle {corner}</source>
         <translation>Achse {corner}</translation>
     </message>
@@ -1570,6 +1666,10 @@
     <message>
         <source>bearings, bushes, washers</source>
         <translation>Lager, Buchsen, Scheiben</translation>
+    </message>
+    <message>
+        <source>bend the axle more: no turn of it reaches the target</source>
+        <translation>bieg die Achse mehr: keine Drehung erreicht das Ziel</translation>
     </message>
     <message>
         <source>bent</source>
@@ -1684,6 +1784,10 @@
         <translation>prüf den Radius des Bogens oder die gemessenen Punkte</translation>
     </message>
     <message>
+        <source>check the distance and its unit</source>
+        <translation>prüf den Abstand und seine Einheit</translation>
+    </message>
+    <message>
         <source>check the division, the mass and their units</source>
         <translation>prüf den Schritt, die Masse und ihre Einheiten</translation>
     </message>
@@ -1736,12 +1840,32 @@
         <translation>wähl ein anderes Projekt</translation>
     </message>
     <message>
+        <source>choose one or more</source>
+        <translation>wähl einen oder mehrere</translation>
+    </message>
+    <message>
         <source>choose one that is there</source>
         <translation>wähl etwas, das da ist</translation>
     </message>
     <message>
+        <source>choose something to one side of the centre line</source>
+        <translation>wähl etwas, das seitlich der Mittellinie liegt</translation>
+    </message>
+    <message>
+        <source>choose three things or more</source>
+        <translation>wähl drei Dinge oder mehr</translation>
+    </message>
+    <message>
+        <source>choose two things or more</source>
+        <translation>wähl zwei Dinge oder mehr</translation>
+    </message>
+    <message>
         <source>clearance below</source>
         <translation>Bodenfreiheit</translation>
+    </message>
+    <message>
+        <source>click two that lie well apart</source>
+        <translation>klick zwei an, die weit auseinander liegen</translation>
     </message>
     <message>
         <source>close it</source>
@@ -1762,6 +1886,10 @@
     <message>
         <source>copper</source>
         <translation>Kupfer</translation>
+    </message>
+    <message>
+        <source>copy pieces or cuts in Rampwright first</source>
+        <translation>kopier zuerst Stücke oder Ausschnitte in Rampwright</translation>
     </message>
     <message>
         <source>correct the text there, or take an older copy of the file</source>
@@ -1816,12 +1944,20 @@
         <translation>erreicht das Ziel nicht</translation>
     </message>
     <message>
+        <source>done: leave the axle as it is</source>
+        <translation>fertig: lass die Achse, wie sie ist</translation>
+    </message>
+    <message>
         <source>drag coefficient</source>
         <translation>Widerstandsbeiwert</translation>
     </message>
     <message>
         <source>drag equation, NASA Glenn; rotating disc (von Karman) for the wheels</source>
         <translation>Widerstandsgleichung, NASA Glenn; rotierende Scheibe (von Karman) für die Räder</translation>
+    </message>
+    <message>
+        <source>draw the car at its own size</source>
+        <translation>zeichne den Wagen in seiner eigenen Größe</translation>
     </message>
     <message>
         <source>drop</source>
@@ -1910,6 +2046,18 @@
     <message>
         <source>friction × (bore radius / wheel radius × mean load, wheel by wheel) × distance; the mean loads are summed up along the heat</source>
         <translation>Reibung × (Bohrungsradius / Radradius × mittlere Last, Rad für Rad) × Weg; die mittleren Lasten sind entlang des Laufs summiert</translation>
+    </message>
+    <message>
+        <source>from the front, about {distance} ahead of the rear axle</source>
+        <translation>von vorn, etwa {distance} vor der Hinterachse</translation>
+    </message>
+    <message>
+        <source>from the rear, about {distance} ahead of the rear axle</source>
+        <translation>von hinten, etwa {distance} vor der Hinterachse</translation>
+    </message>
+    <message>
+        <source>from the rear, about {distance} behind the rear axle</source>
+        <translation>von hinten, etwa {distance} hinter der Hinterachse</translation>
     </message>
     <message>
         <source>front left</source>
@@ -2076,6 +2224,10 @@
         <translation>gib den Namen eines seiner Ausschnitte an, oder lass ihn weg</translation>
     </message>
     <message>
+        <source>give the path of the picture&apos;s file</source>
+        <translation>gib den Pfad der Bilddatei an</translation>
+    </message>
+    <message>
         <source>give the station&apos;s own pressure, in hPa</source>
         <translation>gib den Druck am Ort selbst an, in hPa</translation>
     </message>
@@ -2220,6 +2372,14 @@
         <translation>Nabe</translation>
     </message>
     <message>
+        <source>in steps of {division}, cut off</source>
+        <translation>in Schritten von {division}, abgeschnitten</translation>
+    </message>
+    <message>
+        <source>in steps of {division}, rounded to the nearest</source>
+        <translation>in Schritten von {division}, auf den nächsten gerundet</translation>
+    </message>
+    <message>
         <source>iron</source>
         <translation>Eisen</translation>
     </message>
@@ -2230,6 +2390,10 @@
     <message>
         <source>it should be a whole number, {what} for this program</source>
         <translation>es sollte eine ganze Zahl sein, {what} für dieses Programm</translation>
+    </message>
+    <message>
+        <source>join its ends in the drawing program</source>
+        <translation>verbinde ihre Enden im Zeichenprogramm</translation>
     </message>
     <message>
         <source>journal friction; friction value to be measured by a spin-down</source>
@@ -2274,6 +2438,10 @@
     <message>
         <source>leave out the marks between thousands; &quot;.&quot; and &quot;,&quot; both are a decimal mark</source>
         <translation>lass die Zeichen zwischen den Tausendern weg; &quot;.&quot; und &quot;,&quot; sind beide ein Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>leave the axle, roll again to be sure</source>
+        <translation>lass die Achse, roll zur Sicherheit noch einmal</translation>
     </message>
     <message>
         <source>less room than the {tolerance} that tools and gauges can be off by</source>
@@ -2380,6 +2548,10 @@
         <translation>Momente um den Fuß der Hinterräder; docs/model.md, Standing</translation>
     </message>
     <message>
+        <source>more cells than headings; a decimal comma needs tabs or semicolons between the columns</source>
+        <translation>mehr Zellen als Überschriften; ein Dezimalkomma braucht Tabulatoren oder Semikolons zwischen den Spalten</translation>
+    </message>
+    <message>
         <source>more than a hundred weighings</source>
         <translation>mehr als hundert Wägungen</translation>
     </message>
@@ -2416,6 +2588,10 @@
         <translation>keines der Vorderräder setzt auf</translation>
     </message>
     <message>
+        <source>next move of tuning</source>
+        <translation>nächster Schritt beim Einstellen</translation>
+    </message>
+    <message>
         <source>nickel</source>
         <translation>Nickel</translation>
     </message>
@@ -2428,12 +2604,20 @@
         <translation>kein Wagen hat die Kennung &quot;{what}&quot;</translation>
     </message>
     <message>
+        <source>no car was chosen</source>
+        <translation>kein Wagen wurde gewählt</translation>
+    </message>
+    <message>
         <source>no cut of this car has the name &quot;{what}&quot;</source>
         <translation>kein Ausschnitt dieses Wagens heißt &quot;{what}&quot;</translation>
     </message>
     <message>
         <source>no figure of the model depends on the kind of lubricant, only on the friction it leaves</source>
         <translation>keine Zahl des Modells hängt von der Art des Schmiermittels ab, nur von der Reibung, die es lässt</translation>
+    </message>
+    <message>
+        <source>no more than {n} of &quot;{piece}&quot; are left on the shelf</source>
+        <translation>im Regal sind nicht mehr als {n} von &quot;{piece}&quot; übrig</translation>
     </message>
     <message>
         <source>no object stands here</source>
@@ -2454,6 +2638,10 @@
     <message>
         <source>nose at the start pin</source>
         <translation>Nase am Startstift</translation>
+    </message>
+    <message>
+        <source>not a positive value</source>
+        <translation>kein positiver Wert</translation>
     </message>
     <message>
         <source>not allowed</source>
@@ -2500,6 +2688,10 @@
         <translation>am {day} oder später</translation>
     </message>
     <message>
+        <source>one between the ends is locked, or in wood that is drilled</source>
+        <translation>eins zwischen den Enden ist fest, oder in gebohrtem Holz</translation>
+    </message>
+    <message>
         <source>one run differing from the next</source>
         <translation>ein Lauf, der vom nächsten abweicht</translation>
     </message>
@@ -2518,6 +2710,10 @@
     <message>
         <source>open it with a newer Rampwright</source>
         <translation>öffne sie mit einem neueren Rampwright</translation>
+    </message>
+    <message>
+        <source>open the file they come from here, and copy them again</source>
+        <translation>öffne hier die Datei, aus der sie kommen, und kopier sie noch einmal</translation>
     </message>
     <message>
         <source>other axles</source>
@@ -2550,6 +2746,10 @@
     <message>
         <source>passes narrowly</source>
         <translation>besteht knapp</translation>
+    </message>
+    <message>
+        <source>paste into a car that is not drilled yet</source>
+        <translation>füg in einen Wagen ein, der noch nicht gebohrt ist</translation>
     </message>
     <message>
         <source>paulownia</source>
@@ -2648,6 +2848,10 @@
         <translation>bring die Datei in Ordnung</translation>
     </message>
     <message>
+        <source>roll the car on the drift board</source>
+        <translation>roll den Wagen auf dem Rollbrett</translation>
+    </message>
+    <message>
         <source>rolling resistance</source>
         <translation>Rollwiderstand</translation>
     </message>
@@ -2664,6 +2868,10 @@
         <translation>Schlag</translation>
     </message>
     <message>
+        <source>save the drawing again from the program that made it</source>
+        <translation>speicher die Zeichnung noch einmal mit dem Programm, das sie gemacht hat</translation>
+    </message>
+    <message>
         <source>set &quot;touches&quot; of at least one of them to true</source>
         <translation>setz &quot;touches&quot; bei mindestens einem davon auf true</translation>
     </message>
@@ -2674,6 +2882,10 @@
     <message>
         <source>silver maple</source>
         <translation>Silber-Ahorn</translation>
+    </message>
+    <message>
+        <source>simplify it in the drawing program, or check its scale</source>
+        <translation>vereinfach sie im Zeichenprogramm, oder prüf ihren Maßstab</translation>
     </message>
     <message>
         <source>size</source>
@@ -2720,6 +2932,10 @@
         <translation>Edelstahl</translation>
     </message>
     <message>
+        <source>start it with a line such as: name, finish, diameter_mm, bow_mm</source>
+        <translation>beginn sie mit einer Zeile wie: name, finish, diameter_mm, bow_mm</translation>
+    </message>
+    <message>
         <source>start it with a line such as: name, mass_g, diameter_mm, runout_mm, bore_mm, spin_s</source>
         <translation>beginn sie mit einer Zeile wie: name, mass_g, diameter_mm, runout_mm, bore_mm, spin_s</translation>
     </message>
@@ -2752,14 +2968,6 @@
         <translation>Räder mit Spur</translation>
     </message>
     <message>
-        <source>steps of {division}, cut off</source>
-        <translation>Schritte von {division}, abgeschnitten</translation>
-    </message>
-    <message>
-        <source>steps of {division}, rounded to the nearest</source>
-        <translation>Schritte von {division}, auf den nächsten gerundet</translation>
-    </message>
-    <message>
         <source>stiffness of the treads against slipping aside</source>
         <translation>Steifigkeit der Laufflächen gegen Wegrutschen</translation>
     </message>
@@ -2784,6 +2992,10 @@
         <translation>nimm ein anderes Stück, oder erhöh die Anzahl im Regal</translation>
     </message>
     <message>
+        <source>take fewer, or raise the shelf&apos;s count</source>
+        <translation>nimm weniger, oder erhöh die Anzahl im Regal</translation>
+    </message>
+    <message>
         <source>take it from there</source>
         <translation>nimm es von dort</translation>
     </message>
@@ -2794,6 +3006,10 @@
     <message>
         <source>take one of them out</source>
         <translation>nimm eine davon heraus</translation>
+    </message>
+    <message>
+        <source>take the piece out of it first, or choose another</source>
+        <translation>nimm zuerst das Stück heraus, oder wähl ein anderes</translation>
     </message>
     <message>
         <source>the air&apos;s pressure is not between 500 and 1200 hPa</source>
@@ -2848,6 +3064,22 @@
         <translation>das gewogene Gewicht des Wagens</translation>
     </message>
     <message>
+        <source>the clipboard holds far more than pieces of a car</source>
+        <translation>die Zwischenablage enthält weit mehr als Stücke eines Wagens</translation>
+    </message>
+    <message>
+        <source>the clipboard holds no pieces of a car</source>
+        <translation>die Zwischenablage enthält keine Stücke eines Wagens</translation>
+    </message>
+    <message>
+        <source>the clipboard is empty</source>
+        <translation>die Zwischenablage ist leer</translation>
+    </message>
+    <message>
+        <source>the clipboard&apos;s pieces are damaged</source>
+        <translation>die Stücke der Zwischenablage sind beschädigt</translation>
+    </message>
+    <message>
         <source>the clock&apos;s zero</source>
         <translation>der Nullpunkt der Uhr</translation>
     </message>
@@ -2862,6 +3094,10 @@
     <message>
         <source>the disk is full</source>
         <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>the distance is not greater than nothing</source>
+        <translation>der Abstand ist nicht größer als null</translation>
     </message>
     <message>
         <source>the edge radius is not a length of zero or more</source>
@@ -2940,10 +3176,6 @@
         <translation>die gewogene Vorderachslast</translation>
     </message>
     <message>
-        <source>the front, about {distance} ahead of the rear axle</source>
-        <translation>vorn, etwa {distance} vor der Hinterachse</translation>
-    </message>
-    <message>
         <source>the height of the balance point as found</source>
         <translation>die gefundene Höhe des Schwerpunkts</translation>
     </message>
@@ -2962,6 +3194,18 @@
     <message>
         <source>the latitude is not between -90 and 90 degrees</source>
         <translation>die Breite liegt nicht zwischen -90 und 90 Grad</translation>
+    </message>
+    <message>
+        <source>the line encloses nothing</source>
+        <translation>die Linie umschließt nichts</translation>
+    </message>
+    <message>
+        <source>the line has too many points to be followed</source>
+        <translation>die Linie hat zu viele Punkte, um ihr zu folgen</translation>
+    </message>
+    <message>
+        <source>the line is not closed</source>
+        <translation>die Linie ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the list has no element &quot;{what}&quot;</source>
@@ -3000,6 +3244,22 @@
         <translation>der Umriss würde sich berühren oder kreuzen</translation>
     </message>
     <message>
+        <source>the path does not begin with a move</source>
+        <translation>der Pfad beginnt nicht mit einer Bewegung</translation>
+    </message>
+    <message>
+        <source>the path has a command that is none</source>
+        <translation>der Pfad hat einen Befehl, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the picture would be more than a hundred metres wide</source>
+        <translation>das Bild wäre mehr als hundert Meter breit</translation>
+    </message>
+    <message>
+        <source>the pieces were copied by another version of Rampwright</source>
+        <translation>die Stücke wurden von einer anderen Version von Rampwright kopiert</translation>
+    </message>
+    <message>
         <source>the place is read-only</source>
         <translation>der Ort lässt nur Lesen zu</translation>
     </message>
@@ -3018,14 +3278,6 @@
     <message>
         <source>the rear axle is not behind the front axle</source>
         <translation>die Hinterachse liegt nicht hinter der Vorderachse</translation>
-    </message>
-    <message>
-        <source>the rear, about {distance} ahead of the rear axle</source>
-        <translation>hinten, etwa {distance} vor der Hinterachse</translation>
-    </message>
-    <message>
-        <source>the rear, about {distance} behind the rear axle</source>
-        <translation>hinten, etwa {distance} hinter der Hinterachse</translation>
     </message>
     <message>
         <source>the relative humidity is not between 0 and 100 %</source>
@@ -3052,6 +3304,10 @@
         <translation>die Bahn krümmt sich etwa so eng nach oben wie ein Rad</translation>
     </message>
     <message>
+        <source>the table has no heading line that names a column of axles</source>
+        <translation>die Tabelle hat keine Kopfzeile, die eine Spalte für Achsen nennt</translation>
+    </message>
+    <message>
         <source>the table has no heading line that names a measured column</source>
         <translation>die Tabelle hat keine Kopfzeile, die eine gemessene Spalte nennt</translation>
     </message>
@@ -3076,6 +3332,10 @@
         <translation>die Zeiten der Auslaufkurve steigen nicht</translation>
     </message>
     <message>
+        <source>the times of a spin-down do not rise</source>
+        <translation>die Zeiten eines Auslaufs steigen nicht an</translation>
+    </message>
+    <message>
         <source>the track has no shape</source>
         <translation>die Bahn hat keine Form</translation>
     </message>
@@ -3086,6 +3346,10 @@
     <message>
         <source>the tread is thicker than the wheel from bore to rim</source>
         <translation>die Lauffläche ist dicker als das Rad von der Bohrung bis zum Rand</translation>
+    </message>
+    <message>
+        <source>the two places on the picture are one</source>
+        <translation>die beiden Stellen auf dem Bild sind dieselbe</translation>
     </message>
     <message>
         <source>the value is too large</source>
@@ -3108,12 +3372,28 @@
         <translation>das Holz &quot;{what}&quot; steht nicht in der Tabelle</translation>
     </message>
     <message>
+        <source>the wood is drilled, and &quot;{cut}&quot; lies to one side of the centre line</source>
+        <translation>das Holz ist gebohrt, und &quot;{cut}&quot; liegt neben der Mittellinie</translation>
+    </message>
+    <message>
+        <source>the wood of this car is drilled, and it has no &quot;{cut}&quot; in that place</source>
+        <translation>das Holz dieses Wagens ist gebohrt, und es hat an dieser Stelle kein &quot;{cut}&quot;</translation>
+    </message>
+    <message>
         <source>the {what} wheel does not touch</source>
         <translation>das Rad {what} setzt nicht auf</translation>
     </message>
     <message>
+        <source>there is no such ballast piece</source>
+        <translation>dieses Ballaststück gibt es nicht</translation>
+    </message>
+    <message>
         <source>there is no such car</source>
         <translation>diesen Wagen gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no such cut</source>
+        <translation>diesen Ausschnitt gibt es nicht</translation>
     </message>
     <message>
         <source>there is no such file or folder</source>
@@ -3130,6 +3410,14 @@
     <message>
         <source>there is no wheel at {what}</source>
         <translation>es gibt kein Rad {what}</translation>
+    </message>
+    <message>
+        <source>there is nothing between them to move</source>
+        <translation>dazwischen ist nichts zu verschieben</translation>
+    </message>
+    <message>
+        <source>there is nothing to align it to</source>
+        <translation>es gibt nichts, woran es sich ausrichten ließe</translation>
     </message>
     <message>
         <source>this file holds no lane</source>
@@ -3200,6 +3488,22 @@
         <translation>Wolframknete</translation>
     </message>
     <message>
+        <source>turn the axle {angle} anticlockwise seen from its head, away from the rail</source>
+        <translation>dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg</translation>
+    </message>
+    <message>
+        <source>turn the axle {angle} anticlockwise seen from its head, towards the rail</source>
+        <translation>dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin</translation>
+    </message>
+    <message>
+        <source>turn the axle {angle} clockwise seen from its head, away from the rail</source>
+        <translation>dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg</translation>
+    </message>
+    <message>
+        <source>turn the axle {angle} clockwise seen from its head, towards the rail</source>
+        <translation>dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin</translation>
+    </message>
+    <message>
         <source>turned or sanded treads</source>
         <translation>gedrehte oder geschliffene Laufflächen</translation>
     </message>
@@ -3240,12 +3544,28 @@
         <translation>tipp eine gewöhnliche Zahl</translation>
     </message>
     <message>
+        <source>type how far they are apart</source>
+        <translation>tipp, wie weit sie auseinander liegen</translation>
+    </message>
+    <message>
         <source>type one temperature</source>
         <translation>tipp eine Temperatur</translation>
     </message>
     <message>
         <source>type {quantity} such as 12 {unit}</source>
         <translation>tipp {quantity} wie 12 {unit}</translation>
+    </message>
+    <message>
+        <source>unlock it first</source>
+        <translation>löse es zuerst</translation>
+    </message>
+    <message>
+        <source>unlock it, or choose something else</source>
+        <translation>löse es, oder wähl etwas anderes</translation>
+    </message>
+    <message>
+        <source>unlock it, or leave it out</source>
+        <translation>löse es, oder lass es weg</translation>
     </message>
     <message>
         <source>use one of {what}</source>
@@ -3336,6 +3656,14 @@
         <translation>was es hält</translation>
     </message>
     <message>
+        <source>what is chosen is its own mirror image, or has one already</source>
+        <translation>was gewählt ist, ist sein eigenes Spiegelbild oder hat schon eines</translation>
+    </message>
+    <message>
+        <source>what was copied does not read: {problem}</source>
+        <translation>das Kopierte lässt sich nicht lesen: {problem}</translation>
+    </message>
+    <message>
         <source>wheel diameter, greatest</source>
         <translation>Raddurchmesser, größter</translation>
     </message>
@@ -3424,6 +3752,10 @@
         <translation>schreib es als JJJJ-MM-TT</translation>
     </message>
     <message>
+        <source>write its readings in the order of time</source>
+        <translation>schreib seine Ablesungen in der Reihenfolge der Zeit</translation>
+    </message>
+    <message>
         <source>write the number before it</source>
         <translation>schreib die Zahl davor</translation>
     </message>
@@ -3508,20 +3840,32 @@
         <translation>{mass}, {length} eines {diameter} dicken Würstchens aus {putty}</translation>
     </message>
     <message>
+        <source>{n} cuts</source>
+        <translation>{n} Ausschnitte</translation>
+    </message>
+    <message>
         <source>{n} in number</source>
         <translation>{n} an der Zahl</translation>
+    </message>
+    <message>
+        <source>{n} pieces</source>
+        <translation>{n} Stücke</translation>
     </message>
     <message>
         <source>{n} points</source>
         <translation>{n} Punkte</translation>
     </message>
     <message>
-        <source>{overlap_mm3} mm³ of this weight is in a wheel&apos;s way: move it, or it stops the wheel.</source>
-        <translation>{overlap_mm3} mm³ dieses Gewichts sind einem Rad im Weg: verschieb es, sonst hält es das Rad an.</translation>
+        <source>{overlap_mm3} of this weight is in a wheel&apos;s way: move it, or it stops the wheel.</source>
+        <translation>{overlap_mm3} dieses Gewichts sind einem Rad im Weg: verschieb es, sonst hält es das Rad an.</translation>
     </message>
     <message>
-        <source>{overlap_mm3} mm³ of this weight is where wood is: cut the room for it, or move it into its cut.</source>
-        <translation>{overlap_mm3} mm³ dieses Gewichts liegen, wo Holz ist: schneid Platz dafür, oder schieb es in seinen Ausschnitt.</translation>
+        <source>{overlap_mm3} of this weight is where wood is: cut the room for it, or move it into its cut.</source>
+        <translation>{overlap_mm3} dieses Gewichts liegen, wo Holz ist: schneid den Platz dafür aus, oder verschieb es in seinen Ausschnitt.</translation>
+    </message>
+    <message>
+        <source>{pieces} and {cuts}</source>
+        <translation>{pieces} und {cuts}</translation>
     </message>
     <message>
         <source>{scale}, {amount} too little</source>
@@ -3534,6 +3878,34 @@
     <message>
         <source>{trim} Weigh the front too, to know where.</source>
         <translation>{trim} Wieg auch vorn, damit klar ist, wo.</translation>
+    </message>
+    <message>
+        <source>{trim}, {place}</source>
+        <translation>{trim}, {place}</translation>
+    </message>
+    <message>
+        <source>{trim}: an adult drills a hollow for it, or it sits outside where the rules allow that.</source>
+        <translation>{trim}: ein Erwachsener bohrt eine Mulde dafür, oder es sitzt außen, wo die Regeln das erlauben.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further.</source>
+        <translation>{trim}: weiter geht es nicht.</translation>
+    </message>
+    <message>
+        <source>{trim}: no more fits there</source>
+        <translation>{trim}: mehr passt dort nicht hinein</translation>
+    </message>
+    <message>
+        <source>{trim}: no more putty comes off</source>
+        <translation>{trim}: mehr Knete lässt sich nicht abnehmen</translation>
+    </message>
+    <message>
+        <source>{trim}: that is all there is of {name}</source>
+        <translation>{trim}: mehr gibt es von {name} nicht</translation>
+    </message>
+    <message>
+        <source>{trim}: there is room for {room}</source>
+        <translation>{trim}: dort ist Platz für {room}</translation>
     </message>
     <message>
         <source>{what} is not a whole number</source>
@@ -3584,8 +3956,8 @@
         <translation>{what} {found}, geplant {planned}; {amount} mehr als geplant</translation>
     </message>
     <message>
-        <source>{what}, 1 mm forward</source>
-        <translation>{what}, 1 mm nach vorn</translation>
+        <source>{what}, {amount} forward</source>
+        <translation>{what}, {amount} nach vorn</translation>
     </message>
     <message>
         <source>{what}, {amount} more</source>
@@ -4008,6 +4380,64 @@
     </message>
 </context>
 <context>
+    <name>Verdicts</name>
+    <message>
+        <source>Local rules and the inspector decide; this list only helps to come prepared.</source>
+        <translation>Die örtlichen Regeln und der Prüfer entscheiden; diese Liste hilft nur, gut vorbereitet zu kommen.</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui</name>
+    <message>
+        <source>&amp;Put It on the Car</source>
+        <translation>Auf den Wagen &amp;setzen</translation>
+    </message>
+    <message>
+        <source>Full swings timed</source>
+        <translation>Gestoppte volle Schwingungen</translation>
+    </message>
+    <message>
+        <source>Full swings, there and back, that both times are of. More make the time of one surer.</source>
+        <translation>Volle Schwingungen, hin und zurück, für die beide Zeiten gelten. Mehr davon machen die Zeit einer einzelnen sicherer.</translation>
+    </message>
+    <message>
+        <source>Hang the wheel level on two or three equally long upright wires, its axle&apos;s line in the middle, twist it a little and time full swings, there and back. A plate that carries it is timed alone too; without one leave its mass at zero.</source>
+        <translation>Häng das Rad waagerecht an zwei oder drei gleich lange, senkrechte Fäden, seine Achslinie in der Mitte, verdreh es ein wenig und stopp volle Schwingungen, hin und zurück. Eine Platte, die es trägt, wird auch allein gestoppt; ohne Platte lass ihre Masse bei null.</translation>
+    </message>
+    <message>
+        <source>How it hangs</source>
+        <translation>Wie es hängt</translation>
+    </message>
+    <message>
+        <source>How many wires it hangs on, all equally long and upright.</source>
+        <translation>An wie vielen Fäden es hängt, alle gleich lang und senkrecht.</translation>
+    </message>
+    <message>
+        <source>It hangs on</source>
+        <translation>Es hängt an</translation>
+    </message>
+    <message>
+        <source>Three wires</source>
+        <translation>Drei Fäden</translation>
+    </message>
+    <message>
+        <source>Two wires</source>
+        <translation>Zwei Fäden</translation>
+    </message>
+    <message>
+        <source>Wheel that takes it</source>
+        <translation>Rad, das es bekommt</translation>
+    </message>
+    <message>
+        <source>Which wheel of the car takes the spin inertia found.</source>
+        <translation>Welches Rad des Wagens die gefundene Drehträgheit bekommt.</translation>
+    </message>
+    <message>
+        <source>all wheels</source>
+        <translation>alle Räder</translation>
+    </message>
+</context>
+<context>
     <name>rampwright::ui::AgreeSlip</name>
     <message>
         <source>%1 %2.</source>
@@ -4038,16 +4468,12 @@
         <translation>Eine Regel, die nur ein Mensch prüfen kann. Sie steht auf der Abnahmeliste.</translation>
     </message>
     <message>
-        <source>Add a Rule of the &amp;House</source>
+        <source>Add a Rule &amp;of the House</source>
         <translation>&amp;Hausregel hinzufügen</translation>
     </message>
     <message>
         <source>Add a rule of the house</source>
         <translation>Hausregel hinzufügen</translation>
-    </message>
-    <message>
-        <source>Local rules and the inspector decide; this list only helps to come prepared.</source>
-        <translation>Die örtlichen Regeln und der Prüfer entscheiden; diese Liste hilft nur, gut vorbereitet zu kommen.</translation>
     </message>
     <message>
         <source>Look at it yourself: %1 %2 (%3)</source>
@@ -4084,6 +4510,10 @@
     <message>
         <source>Start, date, lubricant</source>
         <translation>Start, Datum, Schmiermittel</translation>
+    </message>
+    <message>
+        <source>Starts from a ready set of limits; each can then be changed below. Your race&apos;s own rules decide.</source>
+        <translation>Beginnt mit einem fertigen Satz von Grenzen; jede lässt sich danach unten ändern. Die Regeln deines Rennens entscheiden.</translation>
     </message>
     <message>
         <source>The car cannot be computed, so no rule is decided.</source>
@@ -4166,6 +4596,88 @@
     </message>
 </context>
 <context>
+    <name>rampwright::ui::AxleBenchView</name>
+    <message>
+        <source>%1, alike and straight</source>
+        <translation>%1, gleich und gerade</translation>
+    </message>
+    <message>
+        <source>%1, alike, bow not measured</source>
+        <translation>%1, gleich, Krümmung nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1, bowed</source>
+        <translation>%1, krumm</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n axle(s) taken.</source>
+        <translation>
+            <numerusform>%n Achse übernommen.</numerusform>
+            <numerusform>%n Achsen übernommen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A&amp;dd an Axle</source>
+        <translation>Achse &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Axle</source>
+        <translation>Achse</translation>
+    </message>
+    <message>
+        <source>Bow</source>
+        <translation>Krümmung</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>From a &amp;File…</source>
+        <translation>Aus &amp;Datei…</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Group 1 has four or more that are alike: enough for a car.</source>
+        <translation>Gruppe 1 hat vier oder mehr gleiche: genug für einen Wagen.</translation>
+    </message>
+    <message>
+        <source>Measured axles, grouped</source>
+        <translation>Gemessene Achsen, in Gruppen</translation>
+    </message>
+    <message>
+        <source>No group has four straight axles that are alike.</source>
+        <translation>Keine Gruppe hat vier gerade, gleiche Achsen.</translation>
+    </message>
+    <message>
+        <source>Open a Table of Axles</source>
+        <translation>Tabelle der Achsen öffnen</translation>
+    </message>
+    <message>
+        <source>P&amp;aste a Table</source>
+        <translation>T&amp;abelle einfügen</translation>
+    </message>
+    <message>
+        <source>Remo&amp;ve the Axle</source>
+        <translation>Achse &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>Takes axles from a table on the clipboard. Its first line names the columns: name, finish, diameter, bow.</source>
+        <translation>Nimmt Achsen aus einer Tabelle der Zwischenablage. Die erste Zeile nennt die Spalten: name, finish, diameter, bow.</translation>
+    </message>
+    <message>
+        <source>Type into a cell. The bow is what a gauge shows from least to most while the axle turns between two rests: zero where it is straight. Axles of one group can stand for each other.</source>
+        <translation>Tipp in eine Zelle. Die Krümmung ist, was eine Messuhr vom kleinsten bis zum größten Wert zeigt, während sich die Achse zwischen zwei Auflagen dreht: null, wo sie gerade ist. Achsen einer Gruppe können einander ersetzen.</translation>
+    </message>
+</context>
+<context>
     <name>rampwright::ui::AxleHeadPicture</name>
     <message>
         <source>axle seen from its head</source>
@@ -4181,6 +4693,44 @@
     <message>
         <source>Heat times, not drawn yet</source>
         <translation>Laufzeiten, noch nicht gezogen</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::BenchTable</name>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: “%3” is left out: %4.</source>
+        <translation>Zeile %1, %2: „%3“ ist weggelassen: %4.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The column “%1” means nothing here.</source>
+        <translation>Die Spalte „%1“ bedeutet hier nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::BenchWheelBox</name>
+    <message>
+        <source>Readings are kept in the project for each wheel of the bench&apos;s table, and for one that is not in it. Choose a wheel to look at its readings again.</source>
+        <translation>Ablesungen bleiben im Projekt, für jedes Rad der Tabelle der Radmessplatz und für eines, das nicht darin steht. Wähl ein Rad, um seine Ablesungen wieder anzusehen.</translation>
+    </message>
+    <message>
+        <source>Wheel measured</source>
+        <translation>Gemessenes Rad</translation>
+    </message>
+    <message>
+        <source>one not in the table</source>
+        <translation>eines, das nicht in der Tabelle steht</translation>
+    </message>
+    <message>
+        <source>wheel %1</source>
+        <translation>Rad %1</translation>
     </message>
 </context>
 <context>
@@ -4243,6 +4793,10 @@
         <translation>Nabe läuft an</translation>
     </message>
     <message>
+        <source>One line for each wheel that touches: where its lean drives it, what clears what, and how to drill or bend the axle for that lean.</source>
+        <translation>Je Rad, das aufsetzt, eine Zeile: wohin seine Neigung es treibt, was woran frei vorbeigeht, und wie für diese Neigung die Achse zu bohren oder zu biegen ist.</translation>
+    </message>
+    <message>
         <source>Rear</source>
         <translation>Hinten</translation>
     </message>
@@ -4285,21 +4839,20 @@
         <source>%1: drag to move</source>
         <translation>%1: zum Verschieben ziehen</translation>
     </message>
-    <message>
-        <source>&amp;Add a Point After It</source>
-        <translation>Punkt da&amp;hinter einfügen</translation>
+    <message numerus="yes">
+        <source>%n of them stay: locked, putty, or in drilled wood.</source>
+        <translation>
+            <numerusform>%n davon bleibt: fest, Knete oder in gebohrtem Holz.</numerusform>
+            <numerusform>%n davon bleiben: fest, Knete oder in gebohrtem Holz.</numerusform>
+        </translation>
     </message>
     <message>
         <source>&amp;Add a Point Here</source>
         <translation>Hier einen &amp;Punkt einfügen</translation>
     </message>
     <message>
-        <source>&amp;Duplicate</source>
-        <translation>&amp;Duplizieren</translation>
-    </message>
-    <message>
-        <source>&amp;Remove</source>
-        <translation>E&amp;ntfernen</translation>
+        <source>All of it stays: it is locked, or in drilled wood.</source>
+        <translation>Alles davon bleibt: es ist fest oder in gebohrtem Holz.</translation>
     </message>
     <message>
         <source>An outline keeps at least three points.</source>
@@ -4310,12 +4863,24 @@
         <translation>Wähl erst einen Punkt des Umrisses, oder klick doppelt auf die Linie.</translation>
     </message>
     <message>
+        <source>Click the first of two places on the picture whose distance you know.  Esc: leave it.</source>
+        <translation>Klick die erste von zwei Stellen auf dem Bild an, deren Abstand du kennst.  Esc: lassen.</translation>
+    </message>
+    <message>
         <source>Click where it should lie.  Enter: put it in the last cut.  Esc: back on the shelf.</source>
         <translation>Klick, wo es liegen soll.  Eingabe: in den letzten Ausschnitt legen.  Esc: zurück ins Regal.</translation>
     </message>
     <message>
+        <source>Copied. Paste it into this car, another, or another file.</source>
+        <translation>Kopiert. Füg es in diesen Wagen, einen anderen oder eine andere Datei ein.</translation>
+    </message>
+    <message>
         <source>Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back.</source>
         <translation>Strg: ohne Raster.  Umschalt: gerade entlang oder hinauf.  Esc: zurücklegen.</translation>
+    </message>
+    <message>
+        <source>Cut. Paste it into this car, another, or another file.</source>
+        <translation>Ausgeschnitten. Füg es in diesen Wagen, einen anderen oder eine andere Datei ein.</translation>
     </message>
     <message>
         <source>Cuts are drawn in the step Shape.</source>
@@ -4326,16 +4891,12 @@
         <translation>Zieh von dort, wo der Bohrer eintritt, bis dahin, wo er aufhört, oder klick für ein Loch gerade in diese Ansicht.  Eingabe: eines in die Mitte setzen.  Esc: lassen.</translation>
     </message>
     <message>
+        <source>Drag the picture, or move it with the arrow keys.  Shift: straight along or up.  Esc: done.</source>
+        <translation>Zieh das Bild, oder verschieb es mit den Pfeiltasten.  Umschalt: gerade entlang oder hinauf.  Esc: fertig.</translation>
+    </message>
+    <message>
         <source>Drag the pocket from corner to corner.  Enter: put one in the middle.  Esc: leave it.</source>
         <translation>Zieh die Tasche von Ecke zu Ecke.  Eingabe: eine in die Mitte setzen.  Esc: lassen.</translation>
-    </message>
-    <message>
-        <source>Draw a &amp;Bore</source>
-        <translation>&amp;Bohrung zeichnen</translation>
-    </message>
-    <message>
-        <source>Draw a &amp;Pocket</source>
-        <translation>&amp;Tasche zeichnen</translation>
     </message>
     <message>
         <source>Drawing of the car</source>
@@ -4350,6 +4911,37 @@
         <translation>Zur &amp;Ecke machen</translation>
     </message>
     <message>
+        <source>Move picture</source>
+        <translation>Bild verschieben</translation>
+    </message>
+    <message>
+        <source>No picture shows under the drawing.</source>
+        <translation>Unter der Zeichnung ist kein Bild zu sehen.</translation>
+    </message>
+    <message>
+        <source>No picture shows under this view.</source>
+        <translation>Unter dieser Ansicht ist kein Bild zu sehen.</translation>
+    </message>
+    <message>
+        <source>Nothing changes: it is so already.</source>
+        <translation>Nichts ändert sich: es ist schon so.</translation>
+    </message>
+    <message>
+        <source>Now click the second place.  The wheel zooms.  Esc: leave it.</source>
+        <translation>Klick jetzt die zweite Stelle an.  Das Mausrad vergrößert.  Esc: lassen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Pasted, with %n pocket(s) or bore(s) this car did not have.</source>
+        <translation>
+            <numerusform>Eingefügt, mit %n Tasche oder Bohrung, die dieser Wagen nicht hatte.</numerusform>
+            <numerusform>Eingefügt, mit %n Taschen oder Bohrungen, die dieser Wagen nicht hatte.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pasted.</source>
+        <translation>Eingefügt.</translation>
+    </message>
+    <message>
         <source>Point at the outline itself to add a point to it.</source>
         <translation>Zeig auf den Umriss selbst, um dort einen Punkt einzufügen.</translation>
     </message>
@@ -4358,8 +4950,12 @@
         <translation>Knete nimmt die Form dessen an, was sie füllt: lass sie über einer Tasche oder Bohrung los.</translation>
     </message>
     <message>
-        <source>The car to scale: from the side, from above and from the front. What the step in hand is about can be dragged, chosen with Page Up and Page Down, and nudged with the arrow keys. Double-click the outline to add a point to it. The wheel zooms, the middle button moves the paper.</source>
-        <translation>Der Wagen maßstäblich: von der Seite, von oben und von vorn. Worum es im Schritt geht, lässt sich ziehen, mit Bild auf und Bild ab wählen und mit den Pfeiltasten schieben. Ein Doppelklick auf den Umriss setzt einen Punkt. Das Mausrad vergrößert, die mittlere Taste verschiebt das Papier.</translation>
+        <source>That is the first place: click another, well away from it.</source>
+        <translation>Das ist die erste Stelle: klick eine andere an, weit genug davon weg.</translation>
+    </message>
+    <message>
+        <source>The car to scale: from the side, from above and from the front. What the step in hand is about can be dragged, chosen with Page Up and Page Down, and nudged with the arrow keys. Double-click the outline to add a point to it. The wheel zooms, the middle button moves the paper; on a touchpad two fingers do both.</source>
+        <translation>Der Wagen im Maßstab: von der Seite, von oben und von vorn. Worum es im aktuellen Schritt geht, lässt sich ziehen, mit Bild auf und Bild ab wählen und mit den Pfeiltasten ein wenig verschieben. Klick doppelt auf den Umriss, um einen Punkt einzufügen. Das Mausrad vergrößert, die mittlere Taste verschiebt das Papier; auf einem Touchpad tun zwei Finger beides.</translation>
     </message>
     <message>
         <source>Zoom to &amp;Fit</source>
@@ -4510,6 +5106,10 @@
         <translation>%1 lässt sich nicht schreiben; wähl einen anderen Ort oder Namen.</translation>
     </message>
     <message>
+        <source>&amp;Save Picture…</source>
+        <translation>Bild &amp;speichern…</translation>
+    </message>
+    <message>
         <source>A heat along the lane</source>
         <translation>Ein Lauf entlang der Bahn</translation>
     </message>
@@ -4528,10 +5128,6 @@
     <message>
         <source>Pictures (*.png *.svg)</source>
         <translation>Bilder (*.png *.svg)</translation>
-    </message>
-    <message>
-        <source>Sa&amp;ve Picture…</source>
-        <translation>Bild &amp;speichern…</translation>
     </message>
     <message>
         <source>Save the Picture</source>
@@ -4587,6 +5183,148 @@
     <message>
         <source>not alone</source>
         <translation>nicht allein</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::DrawingActions</name>
+    <message>
+        <source>&amp;Add a Point After It</source>
+        <translation>Punkt da&amp;hinter einfügen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Duplicate</source>
+        <translation>&amp;Duplizieren</translation>
+    </message>
+    <message>
+        <source>&amp;Mirror Across the Centre Line</source>
+        <translation>An der &amp;Mittellinie spiegeln</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>&amp;Einfügen</translation>
+    </message>
+    <message>
+        <source>Align &amp;Bottoms</source>
+        <translation>&amp;Unterseiten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;Front Faces</source>
+        <translation>&amp;Vorderflächen ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;Left Faces</source>
+        <translation>&amp;Linke Flächen ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;Rear Faces</source>
+        <translation>&amp;Hinterflächen ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;Tops</source>
+        <translation>&amp;Oberseiten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align Middles Along &amp;x (Tail to Nose)</source>
+        <translation>Mitten entlang &amp;x ausrichten (Heck bis Nase)</translation>
+    </message>
+    <message>
+        <source>Align Middles Along &amp;y (Side to Side)</source>
+        <translation>Mitten entlang &amp;y ausrichten (Seite zu Seite)</translation>
+    </message>
+    <message>
+        <source>Align Middles Along &amp;z (Height)</source>
+        <translation>Mitten entlang &amp;z ausrichten (Höhe)</translation>
+    </message>
+    <message>
+        <source>Align Ri&amp;ght Faces</source>
+        <translation>&amp;Rechte Flächen ausrichten</translation>
+    </message>
+    <message>
+        <source>Arra&amp;nge</source>
+        <translation>An&amp;ordnen</translation>
+    </message>
+    <message>
+        <source>Corner or &amp;Smooth</source>
+        <translation>Ecke oder &amp;glatt</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>Au&amp;sschneiden</translation>
+    </message>
+    <message>
+        <source>Draw a &amp;Bore</source>
+        <translation>&amp;Bohrung zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw a P&amp;ocket</source>
+        <translation>&amp;Tasche zeichnen</translation>
+    </message>
+    <message>
+        <source>Loc&amp;ked in Place</source>
+        <translation>&amp;Fest an seinem Platz</translation>
+    </message>
+    <message>
+        <source>Mirror a &amp;Copy</source>
+        <translation>Gespiegelte &amp;Kopie</translation>
+    </message>
+    <message>
+        <source>R&amp;emove</source>
+        <translation>E&amp;ntfernen</translation>
+    </message>
+    <message>
+        <source>S&amp;pace Evenly Along y</source>
+        <translation>Entlang y glei&amp;chmäßig verteilen</translation>
+    </message>
+    <message>
+        <source>Se&amp;lect All</source>
+        <translation>&amp;Alles auswählen</translation>
+    </message>
+    <message>
+        <source>Space &amp;Evenly Along x</source>
+        <translation>Entlang x &amp;gleichmäßig verteilen</translation>
+    </message>
+    <message>
+        <source>Space E&amp;venly Along z</source>
+        <translation>Entlang z gleichmäßig ver&amp;teilen</translation>
+    </message>
+    <message>
+        <source>To the Centre Li&amp;ne</source>
+        <translation>Auf die Mittelli&amp;nie</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::DrawnPart</name>
+    <message>
+        <source>%1 ahead of the rear axle</source>
+        <translation>%1 vor der Hinterachse</translation>
+    </message>
+    <message>
+        <source>%1 from the tail, %2 left of the middle, %3 above the wood&apos;s bottom</source>
+        <translation>%1 vom Heck, %2 links der Mitte, %3 über der Unterseite des Holzes</translation>
+    </message>
+    <message>
+        <source>Balance point</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Front load</source>
+        <translation>Vorderachslast</translation>
+    </message>
+    <message>
+        <source>Wheel %1</source>
+        <translation>Rad %1</translation>
+    </message>
+    <message>
+        <source>raised</source>
+        <translation>angehoben</translation>
+    </message>
+    <message>
+        <source>touches the track</source>
+        <translation>berührt die Bahn</translation>
     </message>
 </context>
 <context>
@@ -4892,6 +5630,10 @@
 <context>
     <name>rampwright::ui::HoldingBox</name>
     <message>
+        <source>How the weight stays in its cut on a bumpy lane. What holds it weighs too.</source>
+        <translation>Wie das Gewicht auf holpriger Bahn in seinem Ausschnitt bleibt. Was es hält, wiegt auch etwas.</translation>
+    </message>
+    <message>
         <source>not planned</source>
         <translation>nicht geplant</translation>
     </message>
@@ -5108,6 +5850,81 @@
     <message>
         <source>piece %1</source>
         <translation>Stück %1</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::InspectionView</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, by these rules: %2</source>
+        <translation>%1, nach diesen Regeln: %2</translation>
+    </message>
+    <message>
+        <source>%1, by these rules: %2 (%3)</source>
+        <translation>%1, nach diesen Regeln: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1: %2. Limit: %3. The car has: %4, %5.</source>
+        <translation>%1: %2. Grenze: %3. Der Wagen hat: %4, %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2. Limit: %3. The car has: %4.</source>
+        <translation>%1: %2. Grenze: %3. Der Wagen hat: %4.</translation>
+    </message>
+    <message>
+        <source>%1: nothing on the drawing shows it. Look at the car itself.</source>
+        <translation>%1: nichts in der Zeichnung zeigt es. Sieh dir den Wagen selbst an.</translation>
+    </message>
+    <message>
+        <source>%1: the project states no rules. Ask for the local ones.</source>
+        <translation>%1: das Projekt nennt keine Regeln. Frag nach den örtlichen.</translation>
+    </message>
+    <message>
+        <source>Every rule of the race and how the car stands. A click on a row, or Return, shows its place on the drawing.</source>
+        <translation>Jede Regel des Rennens und wie der Wagen dazu steht. Ein Klick auf eine Zeile, oder Eingabe, zeigt ihre Stelle in der Zeichnung.</translation>
+    </message>
+    <message>
+        <source>How it is looked at</source>
+        <translation>Wie es geprüft wird</translation>
+    </message>
+    <message>
+        <source>Inspection list</source>
+        <translation>Abnahmeliste</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>The car cannot be computed, so no rule is decided.</source>
+        <translation>Der Wagen lässt sich nicht berechnen, also ist keine Regel entschieden.</translation>
+    </message>
+    <message>
+        <source>The car has</source>
+        <translation>Der Wagen hat</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -5351,10 +6168,6 @@
         <translation>%1, fest</translation>
     </message>
     <message>
-        <source>&amp;Height</source>
-        <translation>Höh&amp;e</translation>
-    </message>
-    <message>
         <source>&amp;Mass</source>
         <translation>&amp;Masse</translation>
     </message>
@@ -5399,6 +6212,10 @@
         <translation>Kleber, eine Schraube, ein Stopfen: auch das wiegt.</translation>
     </message>
     <message>
+        <source>Hei&amp;ght</source>
+        <translation>H&amp;öhe</translation>
+    </message>
+    <message>
         <source>Held &amp;by</source>
         <translation>Gehalten v&amp;on</translation>
     </message>
@@ -5421,10 +6238,6 @@
     <message>
         <source>Loc&amp;ked in place</source>
         <translation>&amp;Fest an seinem Platz</translation>
-    </message>
-    <message>
-        <source>Lock ballast</source>
-        <translation>Ballast festsetzen</translation>
     </message>
     <message>
         <source>Mass of the piece</source>
@@ -5455,16 +6268,16 @@
         <translation>Legt das gewählte Stück in die letzte Tasche oder Bohrung, oder auf das Holz mitten zwischen die Achsen, wo es keine gibt. Schieb es dann an seinen Platz.</translation>
     </message>
     <message>
+        <source>T&amp;o the left</source>
+        <translation>N&amp;ach links</translation>
+    </message>
+    <message>
         <source>The cut the piece lies in</source>
         <translation>Der Ausschnitt, in dem das Stück liegt</translation>
     </message>
     <message>
-        <source>To the l&amp;eft</source>
-        <translation>Nach l&amp;inks</translation>
-    </message>
-    <message>
-        <source>Unlock ballast</source>
-        <translation>Ballast lösen</translation>
+        <source>The weights in this car. Choose one to see its fields below; it is marked on the drawing too.</source>
+        <translation>Die Gewichte in diesem Wagen. Wähl eines, um unten seine Felder zu sehen; es ist auch in der Zeichnung markiert.</translation>
     </message>
     <message>
         <source>Washers, Nuts, Scre&amp;ws</source>
@@ -5513,21 +6326,31 @@
         <source>%1 (%2)[*] – Rampwright</source>
         <translation>%1 (%2)[*] – Rampwright</translation>
     </message>
+    <message numerus="yes">
+        <source>%n timed run(s) stay in the old file.</source>
+        <translation>
+            <numerusform>%n gestoppter Lauf bleibt in der alten Datei.</numerusform>
+            <numerusform>%n gestoppte Läufe bleiben in der alten Datei.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) of the old project&apos;s model went into the cars.</source>
+        <translation>
+            <numerusform>%n Wert aus dem Modell des alten Projekts kam in die Wagen.</numerusform>
+            <numerusform>%n Werte aus dem Modell des alten Projekts kamen in die Wagen.</numerusform>
+        </translation>
+    </message>
     <message>
         <source>&amp;About Rampwright</source>
         <translation>Ü&amp;ber Rampwright</translation>
-    </message>
-    <message>
-        <source>&amp;Add a Point After the Chosen One</source>
-        <translation>&amp;Punkt hinter dem gewählten einfügen</translation>
     </message>
     <message>
         <source>&amp;Car</source>
         <translation>&amp;Wagen</translation>
     </message>
     <message>
-        <source>&amp;Copy All Figures</source>
-        <translation>&amp;Alle Zahlen kopieren</translation>
+        <source>&amp;Cars in %1</source>
+        <translation>&amp;Wagen in %1</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
@@ -5554,12 +6377,16 @@
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
+        <source>&amp;History</source>
+        <translation>&amp;Verlauf</translation>
+    </message>
+    <message>
         <source>&amp;Keyboard Shortcuts</source>
         <translation>&amp;Tastenkürzel</translation>
     </message>
     <message>
-        <source>&amp;Light</source>
-        <translation>&amp;Hell</translation>
+        <source>&amp;Lay a Picture under the Side View…</source>
+        <translation>Bild unter die &amp;Seitenansicht legen…</translation>
     </message>
     <message>
         <source>&amp;Millimetres and Grams</source>
@@ -5588,6 +6415,14 @@
     <message>
         <source>&amp;Slip of the Step</source>
         <translation>Zettel des &amp;Schritts</translation>
+    </message>
+    <message>
+        <source>&amp;Take In</source>
+        <translation>Ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Take In a Car from Another File…</source>
+        <translation>Wagen aus &amp;anderer Datei übernehmen…</translation>
     </message>
     <message>
         <source>&amp;The Model and Its Sources</source>
@@ -5626,28 +6461,36 @@
         <translation>Über Rampwright</translation>
     </message>
     <message>
+        <source>Answers on the &amp;Left</source>
+        <translation>Antworten &amp;links</translation>
+    </message>
+    <message>
+        <source>As it was opened</source>
+        <translation>Wie beim Öffnen</translation>
+    </message>
+    <message>
         <source>Cars</source>
         <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Cars in the file</source>
+        <translation>Wagen in der Datei</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Copied: a table for a message or a spreadsheet.</source>
         <translation>Kopiert: eine Tabelle für eine Nachricht oder ein Rechenblatt.</translation>
     </message>
     <message>
-        <source>Corner or &amp;Smooth</source>
-        <translation>Ecke oder &amp;glatt</translation>
+        <source>Copy All &amp;Figures</source>
+        <translation>Alle &amp;Zahlen kopieren</translation>
     </message>
     <message>
-        <source>D&amp;uplicate What Is Chosen</source>
-        <translation>Gewähltes &amp;duplizieren</translation>
-    </message>
-    <message>
-        <source>Draw a &amp;Bore</source>
-        <translation>&amp;Bohrung zeichnen</translation>
-    </message>
-    <message>
-        <source>Draw a &amp;Pocket</source>
-        <translation>&amp;Tasche zeichnen</translation>
+        <source>Copy the Note</source>
+        <translation>Notiz kopieren</translation>
     </message>
     <message>
         <source>Drawing</source>
@@ -5666,6 +6509,22 @@
         <translation>Zoll und &amp;Unzen</translation>
     </message>
     <message>
+        <source>Lane or air are others: times change.</source>
+        <translation>Bahn oder Luft sind andere: die Zeiten ändern sich.</translation>
+    </message>
+    <message>
+        <source>Last time Rampwright was ended by a fault of its own. What it noted stays on this computer; copy it if you want to report it.</source>
+        <translation>Letztes Mal wurde Rampwright durch einen eigenen Fehler beendet. Was es notiert hat, bleibt auf diesem Rechner; kopier es, wenn du den Fehler melden willst.</translation>
+    </message>
+    <message>
+        <source>Lay a Picture under the &amp;Top View…</source>
+        <translation>Bild unter die Drau&amp;fsicht legen…</translation>
+    </message>
+    <message>
+        <source>Li&amp;ght</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
         <source>Ne&amp;xt Car</source>
         <translation>&amp;Nächster Wagen</translation>
     </message>
@@ -5674,16 +6533,24 @@
         <translation>Weiter</translation>
     </message>
     <message>
+        <source>No car was taken in</source>
+        <translation>Kein Wagen wurde übernommen</translation>
+    </message>
+    <message>
         <source>Project</source>
         <translation>Projekt</translation>
     </message>
     <message>
-        <source>Re&amp;move What Is Chosen</source>
-        <translation>Gewähltes &amp;entfernen</translation>
-    </message>
-    <message>
         <source>Re&amp;name…</source>
         <translation>&amp;Umbenennen…</translation>
+    </message>
+    <message>
+        <source>Read the Side &amp;Outline from SVG…</source>
+        <translation>Seitenum&amp;riss aus SVG lesen…</translation>
+    </message>
+    <message>
+        <source>Read the Top Outline from S&amp;VG…</source>
+        <translation>Umriss von oben aus S&amp;VG lesen…</translation>
     </message>
     <message>
         <source>Rename the Car</source>
@@ -5702,8 +6569,28 @@
         <translation>Beim Beispiel bleiben</translation>
     </message>
     <message>
+        <source>Take In Cars</source>
+        <translation>Wagen übernehmen</translation>
+    </message>
+    <message>
+        <source>Take In a Car from Another File</source>
+        <translation>Einen Wagen aus einer anderen Datei übernehmen</translation>
+    </message>
+    <message>
+        <source>Taken in: %1.</source>
+        <translation>Übernommen: %1.</translation>
+    </message>
+    <message>
         <source>The &amp;Whole Car…</source>
         <translation>Der ganze &amp;Wagen…</translation>
+    </message>
+    <message>
+        <source>They will race by this project&apos;s rules, lane and air. Their timed runs stay in their own file.</source>
+        <translation>Sie fahren nach den Regeln dieses Projekts, auf seiner Bahn und in seiner Luft. Ihre gestoppten Läufe bleiben in ihrer eigenen Datei.</translation>
+    </message>
+    <message>
+        <source>This project&apos;s rules are others: look at the Agree step.</source>
+        <translation>Die Regeln dieses Projekts sind andere: sieh dir den Schritt „Regeln“ an.</translation>
     </message>
     <message>
         <source>Views of this step</source>
@@ -5749,14 +6636,171 @@
     </message>
 </context>
 <context>
+    <name>rampwright::ui::MeasureDialog</name>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Abstand</translation>
+    </message>
+    <message>
+        <source>&amp;Turn the picture so that they lie level</source>
+        <translation>Bild so &amp;drehen, dass sie waagerecht liegen</translation>
+    </message>
+    <message>
+        <source>178, or 7 in</source>
+        <translation>178 oder 7 in</translation>
+    </message>
+    <message>
+        <source>7, or 178 mm</source>
+        <translation>7 oder 178 mm</translation>
+    </message>
+    <message>
+        <source>As the picture lies now the two places are %1 apart. How far apart are they on the car?</source>
+        <translation>So wie das Bild jetzt liegt, sind die beiden Stellen %1 auseinander. Wie weit sind sie am Wagen auseinander?</translation>
+    </message>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>Nicht genommen: %1</translation>
+    </message>
+    <message>
+        <source>Scale of the Picture</source>
+        <translation>Maßstab des Bilds</translation>
+    </message>
+</context>
+<context>
     <name>rampwright::ui::MeasuredEntry</name>
     <message>
         <source>%1, uncertainty</source>
         <translation>%1, Unsicherheit</translation>
     </message>
     <message>
+        <source>Line %1 is not a time and a speed: “%2”</source>
+        <translation>Zeile %1 ist nicht Zeit und Drehzahl: „%2“</translation>
+    </message>
+    <message>
         <source>The standard uncertainty of the reading: about two of three readings lie within it. Empty for none.</source>
         <translation>Die Standardunsicherheit der Ablesung: etwa zwei von drei Ablesungen liegen darin. Leer für keine.</translation>
+    </message>
+    <message>
+        <source>The times do not rise</source>
+        <translation>Die Zeiten steigen nicht</translation>
+    </message>
+    <message>
+        <source>write the readings in the order of time</source>
+        <translation>schreib die Ablesungen in der Reihenfolge der Zeit</translation>
+    </message>
+    <message>
+        <source>write two numbers with a space, a tab or a semicolon between</source>
+        <translation>schreib zwei Zahlen mit Leerzeichen, Tabulator oder Semikolon dazwischen</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::OutlineDialog</name>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closed line(s), the largest first. Choose the one that is the outline.</source>
+        <translation>
+            <numerusform>%n geschlossene Linie. Wähl die, die der Umriss ist.</numerusform>
+            <numerusform>%n geschlossene Linien, die größte zuerst. Wähl die, die der Umriss ist.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n copy/copies of other parts (&quot;use&quot;) left out.</source>
+        <translation>
+            <numerusform>%n Kopie anderer Teile (&quot;use&quot;) weggelassen.</numerusform>
+            <numerusform>%n Kopien anderer Teile (&quot;use&quot;) weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open line(s) left out.</source>
+        <translation>
+            <numerusform>%n offene Linie weggelassen.</numerusform>
+            <numerusform>%n offene Linien weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s), nowhere farther than %1 from the line.</source>
+        <translation>
+            <numerusform>%n Punkt, nirgends weiter als %1 von der Linie.</numerusform>
+            <numerusform>%n Punkte, nirgends weiter als %1 von der Linie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Factor</source>
+        <translation>&amp;Faktor</translation>
+    </message>
+    <message>
+        <source>&amp;Length</source>
+        <translation>&amp;Länge</translation>
+    </message>
+    <message>
+        <source>&amp;Mirror it: its nose points left</source>
+        <translation>&amp;Spiegeln: die Nase zeigt nach links</translation>
+    </message>
+    <message>
+        <source>&amp;Take It In</source>
+        <translation>Über&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Closed lines of the drawing, largest first</source>
+        <translation>Geschlossene Linien der Zeichnung, die größte zuerst</translation>
+    </message>
+    <message>
+        <source>Following the line…</source>
+        <translation>Der Linie wird gefolgt…</translation>
+    </message>
+    <message>
+        <source>How long the outline is to be, in any unit: its height follows.</source>
+        <translation>Wie lang der Umriss sein soll, in jeder Einheit: seine Höhe folgt daraus.</translation>
+    </message>
+    <message>
+        <source>Not read: %1</source>
+        <translation>Nicht gelesen: %1</translation>
+    </message>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>Nicht genommen: %1</translation>
+    </message>
+    <message>
+        <source>Read as %1, taken in as %2. The block is %3 × %4.</source>
+        <translation>Gelesen als %1, übernommen als %2. Der Klotz ist %3 × %4.</translation>
+    </message>
+    <message>
+        <source>Read the Side Outline</source>
+        <translation>Seitenumriss lesen</translation>
+    </message>
+    <message>
+        <source>Read the Top Outline</source>
+        <translation>Umriss von oben lesen</translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>%1 wird gelesen…</translation>
+    </message>
+    <message>
+        <source>The file does not state its size in a unit of length: 96 of its units were taken for an inch. Check the length below.</source>
+        <translation>Die Datei nennt ihre Größe nicht in einer Längeneinheit: 96 ihrer Einheiten wurden für einen Zoll genommen. Prüf unten die Länge.</translation>
+    </message>
+    <message>
+        <source>What the size that was read is multiplied with.</source>
+        <translation>Womit die gelesene Größe malgenommen wird.</translation>
+    </message>
+    <message>
+        <source>it would be longer than a metre; type its length or a factor</source>
+        <translation>er wäre länger als ein Meter; tipp seine Länge oder einen Faktor</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::OutlinePreview</name>
+    <message>
+        <source>The outline that is read, over the present one</source>
+        <translation>Der gelesene Umriss über dem jetzigen</translation>
     </message>
 </context>
 <context>
@@ -5897,6 +6941,10 @@
         <translation>Die Seite, die du gerade siehst, zum Verschicken</translation>
     </message>
     <message>
+        <source>The paper in your printer. The templates are laid out for it at full size.</source>
+        <translation>Das Papier in deinem Drucker. Die Schablonen werden dafür in wahrer Größe angeordnet.</translation>
+    </message>
+    <message>
         <source>The printer did not take the pages: see whether it is on and has paper.</source>
         <translation>Der Drucker hat die Seiten nicht angenommen: sieh nach, ob er an ist und Papier hat.</translation>
     </message>
@@ -5953,28 +7001,16 @@
 <context>
     <name>rampwright::ui::PendulumView</name>
     <message>
-        <source>&amp;Put It on the Car</source>
-        <translation>Auf den Wagen &amp;setzen</translation>
-    </message>
-    <message>
         <source>Axle&apos;s line to a wire</source>
         <translation>Achslinie bis Faden</translation>
     </message>
     <message>
-        <source>Full swings timed</source>
-        <translation>Gestoppte volle Schwingungen</translation>
+        <source>From where a wire is held above to where it holds the wheel.</source>
+        <translation>Von dort, wo ein Faden oben gehalten wird, bis dort, wo er das Rad hält.</translation>
     </message>
     <message>
-        <source>Hang the wheel level on two or three equally long upright wires, its axle&apos;s line in the middle, twist it a little and time full swings, there and back. A plate that carries it is timed alone too; without one leave its mass at zero.</source>
-        <translation>Häng das Rad waagerecht an zwei oder drei gleich lange, senkrechte Fäden, seine Achslinie in der Mitte, verdreh es ein wenig und stopp volle Schwingungen, hin und zurück. Eine Platte, die es trägt, wird auch allein gestoppt; ohne Platte lass ihre Masse bei null.</translation>
-    </message>
-    <message>
-        <source>How it hangs</source>
-        <translation>Wie es hängt</translation>
-    </message>
-    <message>
-        <source>It hangs on</source>
-        <translation>Es hängt an</translation>
+        <source>How far it turns from the middle to one side. A wide swing is slower.</source>
+        <translation>Wie weit es sich aus der Mitte zu einer Seite dreht. Ein weiter Ausschlag ist langsamer.</translation>
     </message>
     <message>
         <source>It swings too quickly for what it weighs</source>
@@ -5983,6 +7019,14 @@
     <message>
         <source>Mass, wires and time must be above zero</source>
         <translation>Masse, Fäden und Zeit müssen größer als null sein</translation>
+    </message>
+    <message>
+        <source>Of all the full swings counted, there and back.</source>
+        <translation>Aller gezählten vollen Schwingungen, hin und zurück.</translation>
+    </message>
+    <message>
+        <source>Of as many full swings of the plate without the wheel.</source>
+        <translation>Ebenso vieler voller Schwingungen der Platte ohne das Rad.</translation>
     </message>
     <message>
         <source>Plate weighs</source>
@@ -6009,8 +7053,8 @@
         <translation>Der Ausschlag oder die Fäden können so nicht sein</translation>
     </message>
     <message>
-        <source>Three wires</source>
-        <translation>Drei Fäden</translation>
+        <source>The wheel alone, on a pocket scale.</source>
+        <translation>Das Rad allein, auf einer Taschenwaage.</translation>
     </message>
     <message>
         <source>Time of the plate alone</source>
@@ -6021,12 +7065,8 @@
         <translation>Zeit mit dem Rad</translation>
     </message>
     <message>
-        <source>Two wires</source>
-        <translation>Zwei Fäden</translation>
-    </message>
-    <message>
-        <source>Wheel that takes it</source>
-        <translation>Rad, das es bekommt</translation>
+        <source>What carries the wheel on the wires; zero where nothing does.</source>
+        <translation>Was das Rad an den Fäden trägt; null, wo nichts es trägt.</translation>
     </message>
     <message>
         <source>Wheel weighs</source>
@@ -6041,8 +7081,8 @@
         <translation>Fadenlänge</translation>
     </message>
     <message>
-        <source>all wheels</source>
-        <translation>alle Räder</translation>
+        <source>With two wires from one to the other; with three from the axle&apos;s line to any of them. A tenth of a millimetre counts.</source>
+        <translation>Bei zwei Fäden von einem zum anderen; bei dreien von der Achslinie zu irgendeinem. Ein zehntel Millimeter zählt.</translation>
     </message>
     <message>
         <source>look at the time, the number of swings and the wires</source>
@@ -6089,14 +7129,53 @@
     </message>
 </context>
 <context>
+    <name>rampwright::ui::PictureStore</name>
+    <message>
+        <source>Pictures (%1);;All files (*)</source>
+        <translation>Bilder (%1);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The picture %1 cannot be read: %2</source>
+        <translation>Das Bild %1 lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>The picture is not there: %1</source>
+        <translation>Das Bild ist nicht da: %1</translation>
+    </message>
+</context>
+<context>
     <name>rampwright::ui::PieceTable</name>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
     <message>
         <source>By how much the slope changes; positive where it turns upward.</source>
         <translation>Um wie viel sich das Gefälle ändert; positiv, wo sie sich nach oben krümmt.</translation>
     </message>
     <message>
+        <source>Cut</source>
+        <translation>Ausschnitt</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
         <source>Easing</source>
         <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>From the tail</source>
+        <translation>Vom Heck</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>In the order a car meets them.</source>
@@ -6105,6 +7184,14 @@
     <message>
         <source>Length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Lies in</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Of a straight piece, along the surface.</source>
@@ -6129,6 +7216,14 @@
     <message>
         <source>Radius</source>
         <translation>Radius</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>To the left</source>
+        <translation>Nach links</translation>
     </message>
     <message>
         <source>Turns by</source>
@@ -6379,6 +7474,10 @@
         <translation>Festlegen, wie die Waage zeigt</translation>
     </message>
     <message>
+        <source>The putty you trim with: how much of it weighs a tenth follows from its density.</source>
+        <translation>Die Knete, mit der du trimmst: wie viel davon ein Zehntel wiegt, folgt aus ihrer Dichte.</translation>
+    </message>
+    <message>
         <source>The scale</source>
         <translation>Die Waage</translation>
     </message>
@@ -6426,6 +7525,10 @@
     <message>
         <source>Start from a shape</source>
         <translation>Mit einer Form beginnen</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Nachzeichnen</translation>
     </message>
 </context>
 <context>
@@ -6704,6 +7807,10 @@
         <translation>Erledigt bis</translation>
     </message>
     <message>
+        <source>Done: the drift is within tolerance. Leave the axle as it is.</source>
+        <translation>Fertig: die Abdrift liegt innerhalb der Toleranz. Lass die Achse, wie sie ist.</translation>
+    </message>
+    <message>
         <source>Drawn at %1 of true size, first-angle projection: the top view stands below the side view. The quartered circle is the balance point.</source>
         <translation>Gezeichnet in %1 der wahren Größe, Projektionsmethode 1: die Draufsicht steht unter der Seitenansicht. Der geviertelte Kreis ist der Schwerpunkt.</translation>
     </message>
@@ -6844,8 +7951,8 @@
         <translation>Geh die Abnahmeliste mit einem Lineal durch, wie der Prüfer es tun wird.</translation>
     </message>
     <message>
-        <source>Greatest weight allowed: %1. Your scale will read %2; the car reads legal while it weighs less than %3, which leaves %4.</source>
-        <translation>Größtes erlaubtes Gewicht: %1. Deine Waage wird %2 zeigen; der Wagen ist erlaubt, solange er weniger als %3 wiegt, das lässt %4 übrig.</translation>
+        <source>Greatest weight allowed: %1.</source>
+        <translation>Größtes erlaubtes Gewicht: %1.</translation>
     </message>
     <message>
         <source>Guidance margin %1: above 1 the front is heavy and steered enough to hold the rail against bumps. Chance that it rides the rail all the way: %2.</source>
@@ -6972,6 +8079,34 @@
         <translation>Mischen und sprühen, im Freien.</translation>
     </message>
     <message>
+        <source>Next: bend the axle a little more; no turn of it reaches the target.</source>
+        <translation>Als Nächstes: bieg die Achse etwas mehr; keine Drehung erreicht das Ziel.</translation>
+    </message>
+    <message>
+        <source>Next: leave the axle, and roll again to be sure.</source>
+        <translation>Als Nächstes: lass die Achse, und roll zur Sicherheit noch einmal.</translation>
+    </message>
+    <message>
+        <source>Next: roll the car and note its drift.</source>
+        <translation>Als Nächstes: lass den Wagen rollen und schreib seine Abdrift auf.</translation>
+    </message>
+    <message>
+        <source>Next: turn the axle %1 anticlockwise, seen from its head, away from the rail. Then roll again.</source>
+        <translation>Als Nächstes: dreh die Achse um %1 gegen den Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Next: turn the axle %1 anticlockwise, seen from its head, towards the rail. Then roll again.</source>
+        <translation>Als Nächstes: dreh die Achse um %1 gegen den Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Next: turn the axle %1 clockwise, seen from its head, away from the rail. Then roll again.</source>
+        <translation>Als Nächstes: dreh die Achse um %1 im Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Next: turn the axle %1 clockwise, seen from its head, towards the rail. Then roll again.</source>
+        <translation>Als Nächstes: dreh die Achse um %1 im Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
+    </message>
+    <message>
         <source>No.</source>
         <translation>Nr.</translation>
     </message>
@@ -6996,8 +8131,8 @@
         <translation>Auf der Bahn</translation>
     </message>
     <message>
-        <source>One division of the scale (%1) is added, so that the next reading is surely lower. Putty first: it is off in seconds, and taken off near the balance point it leaves the balance alone. Holes are the adult&apos;s, with the car clamped. Too light by more than a division: press a ball of it on, as far back as the rules allow.</source>
-        <translation>Ein Schritt der Waage (%1) ist dazugerechnet, damit die nächste Anzeige sicher niedriger ist. Knete zuerst: sie ist in Sekunden ab, und nahe am Schwerpunkt abgenommen lässt sie diesen, wo er ist. Löcher sind Sache des Erwachsenen, mit eingespanntem Wagen. Um mehr als einen Schritt zu leicht: drück eine Kugel davon an, so weit hinten, wie die Regeln erlauben.</translation>
+        <source>One division of the scale, %1, is added, so that the next reading is surely lower. Putty first: it is off in seconds, and taken off near the balance point it leaves the balance alone. Holes are the adult&apos;s, with the car clamped. Too light by more than a division: press a ball of it on, as far back as the rules allow.</source>
+        <translation>Ein Schritt der Waage, %1, ist dazugezählt, damit die nächste Ablesung sicher niedriger ist. Zuerst Knete: sie ist in Sekunden ab, und nahe am Schwerpunkt abgenommen lässt sie ihn, wo er ist. Löcher macht der Erwachsene, der Wagen ist dabei eingespannt. Um mehr als einen Schritt zu leicht: drück eine Kugel Knete an, so weit hinten, wie die Regeln erlauben.</translation>
     </message>
     <message>
         <source>Over the limit by</source>
@@ -7088,12 +8223,8 @@
         <translation>Regeln: %1. Quelle: %2. %3</translation>
     </message>
     <message>
-        <source>Running total, g</source>
-        <translation>Laufende Summe, g</translation>
-    </message>
-    <message>
-        <source>Running total, oz</source>
-        <translation>Laufende Summe, oz</translation>
+        <source>Running total, %1</source>
+        <translation>Laufende Summe, %1</translation>
     </message>
     <message>
         <source>Sand</source>
@@ -7214,6 +8345,14 @@
     <message>
         <source>The car should weigh %1.</source>
         <translation>Der Wagen sollte %1 wiegen.</translation>
+    </message>
+    <message>
+        <source>The guide wheel&apos;s axle, seen from its head:</source>
+        <translation>Die Achse des führenden Rads, vom Kopf aus gesehen:</translation>
+    </message>
+    <message>
+        <source>The holes: ⌀ %1, %2 deep, where there is wood.</source>
+        <translation>Die Löcher: ⌀ %1, %2 tief, wo Holz ist.</translation>
     </message>
     <message>
         <source>The numbers are the order of fitting. Places are those of each weight&apos;s middle, from the block&apos;s tail end, right side and bottom. The quartered circle is the car&apos;s balance point: %1 ahead of the rear axle.</source>
@@ -7352,8 +8491,8 @@
         <translation>Gebaut gewogen: %1. Die Zahlen dieses Plans richten sich danach.</translation>
     </message>
     <message>
-        <source>Weighed, g</source>
-        <translation>Gewogen, g</translation>
+        <source>Weighed, %1</source>
+        <translation>Gewogen, %1</translation>
     </message>
     <message>
         <source>Weighed, trimmed, gone through the inspection list</source>
@@ -7508,10 +8647,6 @@
         <translation>Vorderachse: %1 auf der Waage</translation>
     </message>
     <message>
-        <source>g</source>
-        <translation>g</translation>
-    </message>
-    <message>
         <source>glue or screw (not planned: weigh it)</source>
         <translation>Kleber oder Schraube (nicht geplant: wieg es)</translation>
     </message>
@@ -7576,12 +8711,8 @@
         <translation>nichts: hier geht es los</translation>
     </message>
     <message>
-        <source>or holes in the underside, ⌀ %1, %2 deep</source>
-        <translation>oder Löcher in der Unterseite, ⌀ %1, %2 tief</translation>
-    </message>
-    <message>
-        <source>oz</source>
-        <translation>oz</translation>
+        <source>or so many holes in the underside</source>
+        <translation>oder so viele Löcher in der Unterseite</translation>
     </message>
     <message>
         <source>paint: a bare car rolls as well. Add its %1 as putty</source>
@@ -7658,6 +8789,10 @@
     <message>
         <source>the race</source>
         <translation>das Rennen</translation>
+    </message>
+    <message>
+        <source>the thick line is where its bend points, the arrow the next turn.</source>
+        <translation>die dicke Linie ist, wohin ihre Biegung zeigt, der Pfeil die nächste Drehung.</translation>
     </message>
     <message>
         <source>the top shape and round edges can stay as the block is</source>
@@ -7797,6 +8932,10 @@ keins übrig</translation>
         <translation>Bohrung</translation>
     </message>
     <message>
+        <source>Diameter of the hole the axle goes through.</source>
+        <translation>Durchmesser des Lochs, durch das die Achse geht.</translation>
+    </message>
+    <message>
         <source>Inertia, mass and bore must be above zero</source>
         <translation>Trägheit, Masse und Bohrung müssen größer als null sein</translation>
     </message>
@@ -7805,12 +8944,12 @@ keins übrig</translation>
         <translation>Lagerreibung %1; die Ablesungen streuen um %2 %3 um die Kurve.</translation>
     </message>
     <message>
-        <source>Line %1 is not a time and a speed</source>
-        <translation>Zeile %1 ist nicht Zeit und Drehzahl</translation>
+        <source>Of the wheel about its axle: from the pendulum, or as the plan has it.</source>
+        <translation>Des Rads um seine Achse: vom Pendel, oder wie der Plan sie hat.</translation>
     </message>
     <message>
-        <source>Line %1 is not a time and a speed: “%2”</source>
-        <translation>Zeile %1 ist nicht Zeit und Drehzahl: „%2“</translation>
+        <source>One reading a line: seconds, then speed, with a space, a tab or a semicolon between. A first line of words is a heading.</source>
+        <translation>Je Zeile eine Ablesung: Sekunden, dann Drehzahl, mit Leerzeichen, Tabulator oder Semikolon dazwischen. Eine erste Zeile aus Wörtern ist eine Überschrift.</translation>
     </message>
     <message>
         <source>Readings: time and speed, one pair a line</source>
@@ -7833,8 +8972,12 @@ keins übrig</translation>
         <translation>Drehträgheit</translation>
     </message>
     <message>
-        <source>The times do not rise</source>
-        <translation>Die Zeiten steigen nicht</translation>
+        <source>The air slows the wheel too. Taken off, what is left is the axle&apos;s friction alone.</source>
+        <translation>Auch die Luft bremst das Rad. Ist das abgezogen, bleibt allein die Reibung der Achse.</translation>
+    </message>
+    <message>
+        <source>The wheel alone, on a pocket scale.</source>
+        <translation>Das Rad allein, auf einer Taschenwaage.</translation>
     </message>
     <message numerus="yes">
         <source>There are %n reading(s) so far</source>
@@ -7846,6 +8989,10 @@ keins übrig</translation>
     <message>
         <source>Unit of the speeds</source>
         <translation>Einheit der Drehzahlen</translation>
+    </message>
+    <message>
+        <source>What the speeds are read in. A mark on the wheel filmed at a known rate gives turns a second.</source>
+        <translation>Worin die Drehzahlen abgelesen sind. Eine Marke am Rad, mit bekannter Bildrate gefilmt, gibt Umdrehungen je Sekunde.</translation>
     </message>
     <message>
         <source>Wheel weighs</source>
@@ -7898,14 +9045,6 @@ keins übrig</translation>
     <message>
         <source>type what was measured</source>
         <translation>tipp, was gemessen wurde</translation>
-    </message>
-    <message>
-        <source>write the readings in the order of time</source>
-        <translation>schreib die Ablesungen in der Reihenfolge der Zeit</translation>
-    </message>
-    <message>
-        <source>write two numbers with a space, a tab or a semicolon between</source>
-        <translation>schreib zwei Zahlen mit Leerzeichen, Tabulator oder Semikolon dazwischen</translation>
     </message>
 </context>
 <context>
@@ -8048,6 +9187,10 @@ keins übrig</translation>
         <translation>Die Datei hält für jeden Wagen fest, welche Schritte du entschieden hast. Nichts wird dadurch gesperrt; die Marke am Lineal zeigt, wie weit der Plan ist.</translation>
     </message>
     <message>
+        <source>Usual values that stand in for yours: %1, among them %2.</source>
+        <translation>Übliche Werte, die für deine stehen: %1, darunter %2.</translation>
+    </message>
+    <message>
         <source>Usual values that stand in for yours: %1.</source>
         <translation>Übliche Werte, die für deine stehen: %1.</translation>
     </message>
@@ -8083,12 +9226,20 @@ keins übrig</translation>
 <context>
     <name>rampwright::ui::StepPages</name>
     <message>
+        <source>Axle Bench</source>
+        <translation>Achsmessplatz</translation>
+    </message>
+    <message>
         <source>Cant</source>
         <translation>Sturz</translation>
     </message>
     <message>
         <source>Drift Board</source>
         <translation>Rollbrett</translation>
+    </message>
+    <message>
+        <source>Inspection List</source>
+        <translation>Abnahmeliste</translation>
     </message>
     <message>
         <source>Pendulum</source>
@@ -8347,6 +9498,48 @@ keins übrig</translation>
     </message>
 </context>
 <context>
+    <name>rampwright::ui::Trace</name>
+    <message>
+        <source>Find picture again</source>
+        <translation>Bild wiederfinden</translation>
+    </message>
+    <message>
+        <source>Found again: %1</source>
+        <translation>Wiedergefunden: %1</translation>
+    </message>
+    <message>
+        <source>Laid under the drawing: %1. Set its scale by two points.</source>
+        <translation>Unter die Zeichnung gelegt: %1. Setz den Maßstab mit zwei Punkten.</translation>
+    </message>
+    <message>
+        <source>Lay a Picture under the Drawing</source>
+        <translation>Bild unter die Zeichnung legen</translation>
+    </message>
+    <message>
+        <source>Lay picture: %1</source>
+        <translation>Bild unterlegen: %1</translation>
+    </message>
+    <message>
+        <source>Read the Side Outline from SVG</source>
+        <translation>Seitenumriss aus SVG lesen</translation>
+    </message>
+    <message>
+        <source>Read the Top Outline from SVG</source>
+        <translation>Umriss von oben aus SVG lesen</translation>
+    </message>
+    <message>
+        <source>SVG drawings (*.svg);;All files (*)</source>
+        <translation>SVG-Zeichnungen (*.svg);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: an outline of %n point(s).</source>
+        <translation>
+            <numerusform>Aus %1 übernommen: ein Umriss mit %n Punkt.</numerusform>
+            <numerusform>Aus %1 übernommen: ein Umriss mit %n Punkten.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>rampwright::ui::TuningView</name>
     <message>
         <source>%1 anticlockwise</source>
@@ -8393,6 +9586,10 @@ keins übrig</translation>
         <translation>Fertig: lass die Achse, wie sie ist.</translation>
     </message>
     <message>
+        <source>Every roll and turn in the order they happened. One that is far off what the log expected is marked: look for dust, a wheel that rubs, a board that is not level.</source>
+        <translation>Jeder Rollversuch und jede Drehung, der Reihe nach. Was weit von dem abliegt, was das Protokoll erwartet hat, ist markiert: such nach Staub, einem Rad, das reibt, einem Brett, das nicht eben liegt.</translation>
+    </message>
+    <message>
         <source>How far the watched mark went sideways on this roll: positive to the car&apos;s left. Press Return to log it.</source>
         <translation>Wie weit die beobachtete Marke bei diesem Rollversuch seitwärts ging: positiv nach links vom Wagen aus. Eingabe trägt es ein.</translation>
     </message>
@@ -8409,6 +9606,14 @@ keins übrig</translation>
         <translation>Lass den Wagen rollen und tipp, wie weit er abgedriftet ist.</translation>
     </message>
     <message>
+        <source>Sets the steer of the touching front wheel in the plan to what the log believes.</source>
+        <translation>Setzt die Spur des aufsetzenden Vorderrads im Plan auf das, was das Protokoll schätzt.</translation>
+    </message>
+    <message>
+        <source>Takes the chosen line out of the log, as if it had not happened.</source>
+        <translation>Nimmt die gewählte Zeile aus dem Protokoll, als wäre sie nicht geschehen.</translation>
+    </message>
+    <message>
         <source>This axle&apos;s bend is too small for the target: bend it a little more.</source>
         <translation>Die Biegung dieser Achse ist zu klein für das Ziel: bieg sie etwas mehr.</translation>
     </message>
@@ -8417,8 +9622,12 @@ keins übrig</translation>
         <translation>Einstellprotokoll</translation>
     </message>
     <message>
-        <source>Turn the axle %1, seen from its head. Then roll again.</source>
-        <translation>Dreh die Achse %1, vom Kopf aus gesehen. Dann roll noch einmal.</translation>
+        <source>Turn the axle %1, seen from its head, away from the rail. Then roll again.</source>
+        <translation>Dreh die Achse um %1, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Turn the axle %1, seen from its head, towards the rail. Then roll again.</source>
+        <translation>Dreh die Achse um %1, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
     </message>
     <message>
         <source>Unusual?</source>
@@ -8447,6 +9656,141 @@ keins übrig</translation>
     <message>
         <source>yes: look for a cause</source>
         <translation>ja: such nach einer Ursache</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::UnderlayPanel</name>
+    <message>
+        <source>%1. Its scale and place are kept: put it back, or find it again.</source>
+        <translation>%1. Maßstab und Ort bleiben erhalten: leg es zurück, oder such es neu.</translation>
+    </message>
+    <message>
+        <source>&amp;In the</source>
+        <translation>&amp;In der</translation>
+    </message>
+    <message>
+        <source>&amp;Scale by Two Points</source>
+        <translation>&amp;Maßstab aus zwei Punkten</translation>
+    </message>
+    <message>
+        <source>A photo, a scan or a sketch under the drawing, to trace. It can be dropped on the drawing, too. It is never printed.</source>
+        <translation>Ein Foto, ein Scan oder eine Skizze unter der Zeichnung, zum Nachzeichnen. Das Bild lässt sich auch auf die Zeichnung ziehen. Es wird nie gedruckt.</translation>
+    </message>
+    <message>
+        <source>Chooses the picture&apos;s file anew; scale and place stay as they are.</source>
+        <translation>Wählt die Datei des Bilds neu; Maßstab und Ort bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Click two places on the picture and type how far apart they are.</source>
+        <translation>Klick zwei Stellen im Bild an und tipp, wie weit sie auseinander sind.</translation>
+    </message>
+    <message>
+        <source>Find It Again…</source>
+        <translation>Wiederfinden…</translation>
+    </message>
+    <message>
+        <source>Hide picture</source>
+        <translation>Bild verbergen</translation>
+    </message>
+    <message>
+        <source>How far the picture is turned, counter-clockwise</source>
+        <translation>Wie weit das Bild gedreht ist, gegen den Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>How strongly the picture shows</source>
+        <translation>Wie kräftig sich das Bild zeigt</translation>
+    </message>
+    <message>
+        <source>Lay a Picture…</source>
+        <translation>Bild unterlegen…</translation>
+    </message>
+    <message>
+        <source>M&amp;irrored</source>
+        <translation>&amp;Gespiegelt</translation>
+    </message>
+    <message>
+        <source>Mirror picture</source>
+        <translation>Bild spiegeln</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ve</source>
+        <translation>&amp;Verschieben</translation>
+    </message>
+    <message>
+        <source>Outline from SVG…</source>
+        <translation>Umriss aus SVG…</translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>%1 wird gelesen…</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Scale picture</source>
+        <translation>Maßstab des Bilds setzen</translation>
+    </message>
+    <message>
+        <source>Sho&amp;wn</source>
+        <translation>&amp;Sichtbar</translation>
+    </message>
+    <message>
+        <source>Show picture</source>
+        <translation>Bild zeigen</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Stärke</translation>
+    </message>
+    <message>
+        <source>Strength of picture</source>
+        <translation>Stärke des Bilds</translation>
+    </message>
+    <message>
+        <source>Takes a closed line of an SVG drawing in as the outline, at its own size.</source>
+        <translation>Übernimmt eine geschlossene Linie einer SVG-Zeichnung als Umriss, in ihrer eigenen Größe.</translation>
+    </message>
+    <message>
+        <source>Takes the picture away; its file stays where it is.</source>
+        <translation>Nimmt das Bild weg; seine Datei bleibt, wo sie ist.</translation>
+    </message>
+    <message>
+        <source>The picture is %1 wide now.</source>
+        <translation>Das Bild ist jetzt %1 breit.</translation>
+    </message>
+    <message>
+        <source>Turn picture</source>
+        <translation>Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turned</source>
+        <translation>Gedreht um</translation>
+    </message>
+    <message>
+        <source>While it is on, the picture is dragged, not the car.</source>
+        <translation>Solange es an ist, wird das Bild gezogen, nicht der Wagen.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Width of picture</source>
+        <translation>Breite des Bilds</translation>
+    </message>
+    <message>
+        <source>Width of the picture</source>
+        <translation>Breite des Bilds</translation>
+    </message>
+    <message>
+        <source>side view</source>
+        <translation>Seitenansicht</translation>
+    </message>
+    <message>
+        <source>top view</source>
+        <translation>Draufsicht</translation>
     </message>
 </context>
 <context>
@@ -8593,18 +9937,6 @@ keins übrig</translation>
 </context>
 <context>
     <name>rampwright::ui::WheelBenchView</name>
-    <message>
-        <source>%1 cannot be read: %2</source>
-        <translation>%1 lässt sich nicht lesen: %2</translation>
-    </message>
-    <message>
-        <source>%1, alike and straight</source>
-        <translation>%1, gleich und gerade</translation>
-    </message>
-    <message>
-        <source>%1, bowed</source>
-        <translation>%1, krumm</translation>
-    </message>
     <message numerus="yes">
         <source>%n wheel(s) taken.</source>
         <translation>
@@ -8621,24 +9953,12 @@ keins übrig</translation>
         <translation>Rad &amp;hinzufügen</translation>
     </message>
     <message>
-        <source>Axle</source>
-        <translation>Achse</translation>
-    </message>
-    <message>
         <source>Bore</source>
         <translation>Bohrung</translation>
     </message>
     <message>
-        <source>Bow</source>
-        <translation>Krümmung</translation>
-    </message>
-    <message>
         <source>Diameter</source>
         <translation>Durchmesser</translation>
-    </message>
-    <message>
-        <source>Finish</source>
-        <translation>Oberfläche</translation>
     </message>
     <message>
         <source>Fit four bench wheels</source>
@@ -8647,18 +9967,6 @@ keins übrig</translation>
     <message>
         <source>From a &amp;File…</source>
         <translation>Aus &amp;Datei…</translation>
-    </message>
-    <message>
-        <source>Group</source>
-        <translation>Gruppe</translation>
-    </message>
-    <message>
-        <source>Line %1, %2: “%3” is left out: %4.</source>
-        <translation>Zeile %1, %2: „%3“ ist weggelassen: %4.</translation>
-    </message>
-    <message>
-        <source>Measured axles, grouped</source>
-        <translation>Gemessene Achsen, in Gruppen</translation>
     </message>
     <message>
         <source>Measured wheels</source>
@@ -8693,10 +10001,6 @@ keins übrig</translation>
         <translation>Dreht sich</translation>
     </message>
     <message>
-        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation>Tabellen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>Take %1 for the wheel that meets the rail, %2 beside it, %3 and %4 at the rear. Worth %5 against four taken blindly.</source>
         <translation>Nimm %1 als das Rad, das die Schiene trifft, %2 daneben, %3 und %4 hinten. Das ist %5 wert gegenüber vier blind gegriffenen.</translation>
     </message>
@@ -8709,8 +10013,8 @@ keins übrig</translation>
         <translation>Nimmt Räder aus einer Tabelle der Zwischenablage. Die erste Zeile nennt die Spalten: name, mould, mass, diameter, runout, bore, spin.</translation>
     </message>
     <message>
-        <source>The column “%1” means nothing here.</source>
-        <translation>Die Spalte „%1“ bedeutet hier nichts.</translation>
+        <source>Type into a cell, in any unit; a click on a heading sorts. The run-out is what a gauge on the tread shows from least to most in a turn. What is odd is noted, never dropped.</source>
+        <translation>Tipp in eine Zelle, in jeder Einheit; ein Klick auf eine Überschrift sortiert. Der Schlag ist, was eine Messuhr auf der Lauffläche in einer Umdrehung vom Kleinsten zum Größten zeigt. Auffälliges wird vermerkt, nie weggelassen.</translation>
     </message>
     <message>
         <source>Weighs</source>
@@ -8724,16 +10028,20 @@ keins übrig</translation>
         <source>odd %1</source>
         <translation>%1 auffällig</translation>
     </message>
-    <message>
-        <source>wheel %1</source>
-        <translation>Rad %1</translation>
-    </message>
 </context>
 <context>
     <name>rampwright::ui::WheelPlotView</name>
     <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, odd</source>
+        <translation>%1, auffällig</translation>
     </message>
     <message numerus="yes">
         <source>%n wheel(s) without these measurements are not shown.</source>
@@ -8759,6 +10067,14 @@ keins übrig</translation>
         <translation>Die Räder der Messtabelle. Ein Dreieck markiert ein Rad, das in einer gezeigten Spalte auffällt, ein Stern die vier, die zu nehmen sind.</translation>
     </message>
     <message>
+        <source>What it is shown against: another measurement, or the order in the table.</source>
+        <translation>Wogegen sie gezeigt wird: eine andere Messung, oder die Reihenfolge in der Tabelle.</translation>
+    </message>
+    <message>
+        <source>Which measurement of the wheels is shown upward.</source>
+        <translation>Welche Messung der Räder nach oben gezeigt wird.</translation>
+    </message>
+    <message>
         <source>a&amp;gainst</source>
         <translation>&amp;über</translation>
     </message>
@@ -8769,6 +10085,10 @@ keins übrig</translation>
     <message>
         <source>diameter</source>
         <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>mould mark %1</source>
+        <translation>Formnummer %1</translation>
     </message>
     <message>
         <source>odd</source>
@@ -8953,6 +10273,10 @@ keins übrig</translation>
     <message>
         <source>To the left</source>
         <translation>Nach links</translation>
+    </message>
+    <message>
+        <source>What gives the wood its shape. Choose one to see its fields below; it is marked on the drawing too.</source>
+        <translation>Was dem Holz seine Form gibt. Wähl etwas davon, um unten seine Felder zu sehen; es ist auch in der Zeichnung markiert.</translation>
     </message>
     <message>
         <source>diameter of %1</source>
