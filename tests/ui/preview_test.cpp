@@ -61,10 +61,10 @@ struct Compared {
 
 /// Dots that are dark in `one`, and those of them that have no ink near in `other`.
 ///
-/// Each of the two renderers places an edge to half a dot, and the PDF's page is whole points, 842 for 841.89,
-/// which moves its ink by 0.04 mm, a third of a dot here: together less than one and a half. So a dot that is
-/// more than five eighths dark in one picture has, within two dots, one that is at least a quarter dark in the
-/// other. What is printed elsewhere, larger or not at all is farther off.
+/// Each of the two renderers places an edge to half a dot, and the PDF's page is whole points, 842 for
+/// 841.89, which moves its ink by 0.04 mm, a third of a dot here: together less than one and a half. So a dot
+/// that is more than five eighths dark in one picture has, within two dots, one that is at least a quarter
+/// dark in the other. What is printed elsewhere, larger or not at all is farther off.
 Compared compare(const QImage& one, const QImage& other) {
     constexpr int dark = 160, ink = 64, reach = 2;
     const QImage a = one.convertToFormat(QImage::Format_Grayscale8),

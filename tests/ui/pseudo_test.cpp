@@ -68,7 +68,8 @@ private:
 QString outside(const QString& text) {
     QString rest;
     int depth = 0;
-    for (const QChar c : text) {
+    static const QRegularExpression tag(QStringLiteral("<[^>]*>")); // of a link in a sentence
+    for (const QChar c : QString(text).remove(tag)) {
         if (c == QLatin1Char('[')) ++depth;
         if (depth == 0) rest += c;
         if (c == QLatin1Char(']')) --depth;
@@ -154,7 +155,8 @@ TEST_CASE("In a language that nobody speaks, no English is left on any screen", 
     std::size_t read = 0;
     static const QRegularExpression word(QStringLiteral("\\p{L}{3,}"));
     each_screen(bench, [&](const std::string&) {
-        for (const QString& text : Texts(*bench.window).all()) {
+        const Texts texts(*bench.window);
+        for (const QString& text : texts.all()) {
             ++read;
             const QString rest = outside(text.mid(text.indexOf(QStringLiteral(": ")) + 2));
             for (auto match = word.globalMatch(rest); match.hasNext();)
@@ -171,6 +173,11 @@ TEST_CASE("Sentences a third longer are not cut off", "[language][pseudo][layout
     const Spoken spoken(language);
     const QSize size = GENERATE(QSize(1280, 720), QSize(1366, 768));
     Workbench bench(demo_path, size);
+    for (const QWidget* widget : bench.window->findChildren<QWidget*>())
+        if (widget->minimumSizeHint().width() > 900)
+            UNSCOPED_INFO(widget->metaObject()->className()
+                          << " " << widget->objectName().toStdString() << " needs "
+                          << widget->minimumSizeHint().width());
     CHECK(bench.window->minimumSizeHint().width() <= size.width());
     QStringList faults;
     each_screen(bench, [&](const std::string& where) {

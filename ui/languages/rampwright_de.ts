@@ -4387,57 +4387,6 @@
     </message>
 </context>
 <context>
-    <name>rampwright::ui</name>
-    <message>
-        <source>&amp;Put It on the Car</source>
-        <translation>Auf den Wagen &amp;setzen</translation>
-    </message>
-    <message>
-        <source>Full swings timed</source>
-        <translation>Gestoppte volle Schwingungen</translation>
-    </message>
-    <message>
-        <source>Full swings, there and back, that both times are of. More make the time of one surer.</source>
-        <translation>Volle Schwingungen, hin und zurück, für die beide Zeiten gelten. Mehr davon machen die Zeit einer einzelnen sicherer.</translation>
-    </message>
-    <message>
-        <source>Hang the wheel level on two or three equally long upright wires, its axle&apos;s line in the middle, twist it a little and time full swings, there and back. A plate that carries it is timed alone too; without one leave its mass at zero.</source>
-        <translation>Häng das Rad waagerecht an zwei oder drei gleich lange, senkrechte Fäden, seine Achslinie in der Mitte, verdreh es ein wenig und stopp volle Schwingungen, hin und zurück. Eine Platte, die es trägt, wird auch allein gestoppt; ohne Platte lass ihre Masse bei null.</translation>
-    </message>
-    <message>
-        <source>How it hangs</source>
-        <translation>Wie es hängt</translation>
-    </message>
-    <message>
-        <source>How many wires it hangs on, all equally long and upright.</source>
-        <translation>An wie vielen Fäden es hängt, alle gleich lang und senkrecht.</translation>
-    </message>
-    <message>
-        <source>It hangs on</source>
-        <translation>Es hängt an</translation>
-    </message>
-    <message>
-        <source>Three wires</source>
-        <translation>Drei Fäden</translation>
-    </message>
-    <message>
-        <source>Two wires</source>
-        <translation>Zwei Fäden</translation>
-    </message>
-    <message>
-        <source>Wheel that takes it</source>
-        <translation>Rad, das es bekommt</translation>
-    </message>
-    <message>
-        <source>Which wheel of the car takes the spin inertia found.</source>
-        <translation>Welches Rad des Wagens die gefundene Drehträgheit bekommt.</translation>
-    </message>
-    <message>
-        <source>all wheels</source>
-        <translation>alle Räder</translation>
-    </message>
-</context>
-<context>
     <name>rampwright::ui::AgreeSlip</name>
     <message>
         <source>%1 %2.</source>
@@ -4637,7 +4586,7 @@
         <translation>Oberfläche</translation>
     </message>
     <message>
-        <source>From a &amp;File…</source>
+        <source>Fro&amp;m a File…</source>
         <translation>Aus &amp;Datei…</translation>
     </message>
     <message>
@@ -4665,7 +4614,7 @@
         <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
-        <source>Remo&amp;ve the Axle</source>
+        <source>Rem&amp;ove the Axle</source>
         <translation>Achse &amp;entfernen</translation>
     </message>
     <message>
@@ -6138,7 +6087,7 @@
         <translation>Wie das &amp;System</translation>
     </message>
     <message>
-        <source>Lan&amp;guage</source>
+        <source>La&amp;nguage</source>
         <translation>Sp&amp;rache</translation>
     </message>
     <message>
@@ -6385,10 +6334,6 @@
         <translation>&amp;Tastenkürzel</translation>
     </message>
     <message>
-        <source>&amp;Lay a Picture under the Side View…</source>
-        <translation>Bild unter die &amp;Seitenansicht legen…</translation>
-    </message>
-    <message>
         <source>&amp;Millimetres and Grams</source>
         <translation>&amp;Millimeter und Gramm</translation>
     </message>
@@ -6517,8 +6462,12 @@
         <translation>Letztes Mal wurde Rampwright durch einen eigenen Fehler beendet. Was es notiert hat, bleibt auf diesem Rechner; kopier es, wenn du den Fehler melden willst.</translation>
     </message>
     <message>
-        <source>Lay a Picture under the &amp;Top View…</source>
-        <translation>Bild unter die Drau&amp;fsicht legen…</translation>
+        <source>Lay a Picture under the Side &amp;View…</source>
+        <translation>Bild unter die Seitenans&amp;icht legen…</translation>
+    </message>
+    <message>
+        <source>Lay a Picture under the Top Vie&amp;w…</source>
+        <translation>Bild &amp;unter die Draufsicht legen…</translation>
     </message>
     <message>
         <source>Li&amp;ght</source>
@@ -6545,12 +6494,12 @@
         <translation>&amp;Umbenennen…</translation>
     </message>
     <message>
-        <source>Read the Side &amp;Outline from SVG…</source>
-        <translation>Seitenum&amp;riss aus SVG lesen…</translation>
+        <source>Read the Side Outl&amp;ine from SVG…</source>
+        <translation>Seitenumriss aus SVG &amp;lesen…</translation>
     </message>
     <message>
-        <source>Read the Top Outline from S&amp;VG…</source>
-        <translation>Umriss von oben aus S&amp;VG lesen…</translation>
+        <source>Read the Top Outline fro&amp;m SVG…</source>
+        <translation>U&amp;mriss von oben aus SVG lesen…</translation>
     </message>
     <message>
         <source>Rename the Car</source>
@@ -7001,6 +6950,10 @@
 <context>
     <name>rampwright::ui::PendulumView</name>
     <message>
+        <source>&amp;Put It on the Car</source>
+        <translation>Auf den Wagen &amp;setzen</translation>
+    </message>
+    <message>
         <source>Axle&apos;s line to a wire</source>
         <translation>Achslinie bis Faden</translation>
     </message>
@@ -7009,8 +6962,32 @@
         <translation>Von dort, wo ein Faden oben gehalten wird, bis dort, wo er das Rad hält.</translation>
     </message>
     <message>
+        <source>Full swings timed</source>
+        <translation>Gestoppte volle Schwingungen</translation>
+    </message>
+    <message>
+        <source>Full swings, there and back, that both times are of. More make the time of one surer.</source>
+        <translation>Volle Schwingungen, hin und zurück, für die beide Zeiten gelten. Mehr davon machen die Zeit einer einzelnen sicherer.</translation>
+    </message>
+    <message>
+        <source>Hang the wheel level on two or three equally long upright wires, its axle&apos;s line in the middle, twist it a little and time full swings, there and back. A plate that carries it is timed alone too; without one leave its mass at zero.</source>
+        <translation>Häng das Rad waagerecht an zwei oder drei gleich lange, senkrechte Fäden, seine Achslinie in der Mitte, verdreh es ein wenig und stopp volle Schwingungen, hin und zurück. Eine Platte, die es trägt, wird auch allein gestoppt; ohne Platte lass ihre Masse bei null.</translation>
+    </message>
+    <message>
         <source>How far it turns from the middle to one side. A wide swing is slower.</source>
         <translation>Wie weit es sich aus der Mitte zu einer Seite dreht. Ein weiter Ausschlag ist langsamer.</translation>
+    </message>
+    <message>
+        <source>How it hangs</source>
+        <translation>Wie es hängt</translation>
+    </message>
+    <message>
+        <source>How many wires it hangs on, all equally long and upright.</source>
+        <translation>An wie vielen Fäden es hängt, alle gleich lang und senkrecht.</translation>
+    </message>
+    <message>
+        <source>It hangs on</source>
+        <translation>Es hängt an</translation>
     </message>
     <message>
         <source>It swings too quickly for what it weighs</source>
@@ -7057,6 +7034,10 @@
         <translation>Das Rad allein, auf einer Taschenwaage.</translation>
     </message>
     <message>
+        <source>Three wires</source>
+        <translation>Drei Fäden</translation>
+    </message>
+    <message>
         <source>Time of the plate alone</source>
         <translation>Zeit der Platte allein</translation>
     </message>
@@ -7065,12 +7046,24 @@
         <translation>Zeit mit dem Rad</translation>
     </message>
     <message>
+        <source>Two wires</source>
+        <translation>Zwei Fäden</translation>
+    </message>
+    <message>
         <source>What carries the wheel on the wires; zero where nothing does.</source>
         <translation>Was das Rad an den Fäden trägt; null, wo nichts es trägt.</translation>
     </message>
     <message>
+        <source>Wheel that takes it</source>
+        <translation>Rad, das es bekommt</translation>
+    </message>
+    <message>
         <source>Wheel weighs</source>
         <translation>Rad wiegt</translation>
+    </message>
+    <message>
+        <source>Which wheel of the car takes the spin inertia found.</source>
+        <translation>Welches Rad des Wagens die gefundene Drehträgheit bekommt.</translation>
     </message>
     <message>
         <source>Wires apart</source>
@@ -7083,6 +7076,10 @@
     <message>
         <source>With two wires from one to the other; with three from the axle&apos;s line to any of them. A tenth of a millimetre counts.</source>
         <translation>Bei zwei Fäden von einem zum anderen; bei dreien von der Achslinie zu irgendeinem. Ein zehntel Millimeter zählt.</translation>
+    </message>
+    <message>
+        <source>all wheels</source>
+        <translation>alle Räder</translation>
     </message>
     <message>
         <source>look at the time, the number of swings and the wires</source>
@@ -9769,6 +9766,10 @@ keins übrig</translation>
         <translation>Gedreht um</translation>
     </message>
     <message>
+        <source>Which view&apos;s picture the fields below are about.</source>
+        <translation>Um das Bild welcher Ansicht es in den Feldern darunter geht.</translation>
+    </message>
+    <message>
         <source>While it is on, the picture is dragged, not the car.</source>
         <translation>Solange es an ist, wird das Bild gezogen, nicht der Wagen.</translation>
     </message>
@@ -9965,7 +9966,7 @@ keins übrig</translation>
         <translation>Vier Räder vom Messplatz einsetzen</translation>
     </message>
     <message>
-        <source>From a &amp;File…</source>
+        <source>Fro&amp;m a File…</source>
         <translation>Aus &amp;Datei…</translation>
     </message>
     <message>
@@ -9989,7 +9990,7 @@ keins übrig</translation>
         <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
-        <source>Remo&amp;ve the Wheel</source>
+        <source>Rem&amp;ove the Wheel</source>
         <translation>Rad &amp;entfernen</translation>
     </message>
     <message>

@@ -9,6 +9,8 @@
 #include <QGridLayout>
 #include <QLabel>
 
+#include <algorithm>
+
 namespace rampwright::ui {
 namespace {
 
@@ -81,6 +83,10 @@ AnswersPanel::Row AnswersPanel::add_row(const QString& object_name, const char* 
     const int row = grid->rowCount();
     auto* label = new QLabel(caption, this);
     label->setForegroundRole(QPalette::PlaceholderText);
+    // A caption in a language of long words takes two lines; a short one never does.
+    constexpr int widest = 110;
+    label->setWordWrap(true);
+    label->setMinimumWidth(std::min(widest, label->fontMetrics().horizontalAdvance(caption) + 2));
     Row made;
     made.value = make_label(this, "", 1.1, true);
     made.value->setObjectName(object_name);

@@ -49,7 +49,7 @@ RuleRow::RuleRow(Session& session, const RuleKind& kind, QWidget* parent)
     grid->setHorizontalSpacing(6);
     grid->setVerticalSpacing(0);
     grid->setColumnStretch(1, 1);
-    auto* name = new QLabel(sentence_case(kind.name), this);
+    auto* name = new QLabel(sentence_case(Core::tr(kind.name)), this);
     name->setWordWrap(true);
     QWidget* editor = make_editor();
     editor->setFixedWidth(116);

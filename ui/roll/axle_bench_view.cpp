@@ -29,7 +29,7 @@ AxleBenchView::AxleBenchView(Session& session, QWidget* parent)
       axles_(new QTableWidget(this)),
       groups_(new QLabel(this)),
       trouble_(new QLabel(this)),
-      remove_(new QPushButton(tr("Remo&ve the Axle"), this)) {
+      remove_(new QPushButton(tr("Rem&ove the Axle"), this)) {
     setObjectName(QStringLiteral("axlebench"));
     axles_->setObjectName(QStringLiteral("axles.table"));
     axles_->setAccessibleName(tr("Measured axles, grouped"));
@@ -48,7 +48,7 @@ AxleBenchView::AxleBenchView(Session& session, QWidget* parent)
     paste->setWhatsThis(
         tr("Takes axles from a table on the clipboard. Its first line names the columns: name, "
            "finish, diameter, bow."));
-    auto* open = new QPushButton(tr("From a &File…"), this);
+    auto* open = new QPushButton(tr("Fro&m a File…"), this);
     open->setObjectName(QStringLiteral("axles.open"));
     auto* add = new QPushButton(tr("A&dd an Axle"), this);
     add->setObjectName(QStringLiteral("axles.add"));

@@ -55,33 +55,35 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
       spread_label_(new QLabel(this)),
       result_(new QLabel(this)),
       count_(new QSpinBox(this)),
-      put_(new QPushButton(tr("&Put It on the Car"), this)) {
+      put_(new QPushButton(PendulumView::tr("&Put It on the Car"), this)) {
     setObjectName(QStringLiteral("pendulum"));
     wires_->setObjectName(QStringLiteral("pendulum.wires"));
-    wires_->setAccessibleName(tr("How it hangs"));
-    wires_->addItems({tr("Two wires"), tr("Three wires")});
+    wires_->setAccessibleName(PendulumView::tr("How it hangs"));
+    wires_->addItems({PendulumView::tr("Two wires"), PendulumView::tr("Three wires")});
     corner_->setObjectName(QStringLiteral("pendulum.corner"));
-    corner_->setAccessibleName(tr("Wheel that takes it"));
-    corner_->addItem(tr("all wheels"));
+    corner_->setAccessibleName(PendulumView::tr("Wheel that takes it"));
+    corner_->addItem(PendulumView::tr("all wheels"));
     for (const Corner corner : all_corners)
         corner_->addItem(corner_text(corner));
     count_->setObjectName(QStringLiteral("pendulum.count"));
-    count_->setAccessibleName(tr("Full swings timed"));
+    count_->setAccessibleName(PendulumView::tr("Full swings timed"));
     count_->setRange(1, 1000);
-    wires_->setWhatsThis(tr("How many wires it hangs on, all equally long and upright."));
-    corner_->setWhatsThis(tr("Which wheel of the car takes the spin inertia found."));
-    count_->setWhatsThis(tr("Full swings, there and back, that both times are of. More make the time of one "
-                            "surer."));
+    wires_->setWhatsThis(PendulumView::tr("How many wires it hangs on, all equally long and upright."));
+    corner_->setWhatsThis(PendulumView::tr("Which wheel of the car takes the spin inertia found."));
+    count_->setWhatsThis(
+        PendulumView::tr("Full swings, there and back, that both times are of. More make the time of one "
+                         "surer."));
     result_->setObjectName(QStringLiteral("pendulum.result"));
     result_->setWordWrap(true);
     put_->setObjectName(QStringLiteral("pendulum.put"));
-    setWhatsThis(tr("Hang the wheel level on two or three equally long upright wires, its axle's line in the "
-                    "middle, twist it a little and time full swings, there and back. A plate that carries it "
-                    "is timed alone too; without one leave its mass at zero."));
+    setWhatsThis(PendulumView::tr(
+        "Hang the wheel level on two or three equally long upright wires, its axle's line in the "
+        "middle, twist it a little and time full swings, there and back. A plate that carries it "
+        "is timed alone too; without one leave its mass at zero."));
     auto* form = new QFormLayout(this);
     form->setContentsMargins(12, 8, 12, 8);
     form->addRow(measured_->accessibleName(), measured_);
-    form->addRow(tr("It hangs on"), wires_);
+    form->addRow(PendulumView::tr("It hangs on"), wires_);
     form->addRow(wheel_->focusProxy()->accessibleName(), wheel_);
     form->addRow(plate_->focusProxy()->accessibleName(), plate_);
     form->addRow(spread_label_, spread_);
@@ -203,7 +205,8 @@ WireBench PendulumView::read() const {
 }
 
 void PendulumView::show_result() {
-    const QString spread = wires_->currentIndex() == 0 ? tr("Wires apart") : tr("Axle's line to a wire");
+    const QString spread = wires_->currentIndex() == 0 ? PendulumView::tr("Wires apart")
+                                                       : PendulumView::tr("Axle's line to a wire");
     spread_label_->setText(spread);
     spread_->name(spread);
     inertia_.reset();
@@ -211,27 +214,31 @@ void PendulumView::show_result() {
         const WireBench bench = read();
         if (bench.body_mass.value <= 0 || bench.radius.value <= 0 || bench.length.value <= 0 ||
             bench.period.value <= 0 || bench.platform_mass.value < 0)
-            throw mend_reading(tr("Mass, wires and time must be above zero"), tr("type what was measured"));
+            throw mend_reading(PendulumView::tr("Mass, wires and time must be above zero"),
+                               PendulumView::tr("type what was measured"));
         if (!(std::abs(bench.amplitude) < std::numbers::pi / 2) ||
             bench.length.value < 2 * bench.radius.value)
-            throw mend_reading(tr("The swing or the wires cannot be so"),
-                               tr("swing less than 90°, on wires longer than they are apart"));
+            throw mend_reading(PendulumView::tr("The swing or the wires cannot be so"),
+                               PendulumView::tr("swing less than 90°, on wires longer than they are apart"));
         const Combined found = measure_inertia(bench);
         if (!(found.value > 0))
-            throw mend_reading(tr("It swings too quickly for what it weighs"),
-                               tr("look at the time, the number of swings and the wires"));
-        const std::array<QString, 6> sources{
-            tr("the wheel's mass"),  tr("the plate's mass"), tr("where the wires are"),
-            tr("the wires' length"), tr("the time"),         tr("the plate's time")};
+            throw mend_reading(PendulumView::tr("It swings too quickly for what it weighs"),
+                               PendulumView::tr("look at the time, the number of swings and the wires"));
+        const std::array<QString, 6> sources{PendulumView::tr("the wheel's mass"),
+                                             PendulumView::tr("the plate's mass"),
+                                             PendulumView::tr("where the wires are"),
+                                             PendulumView::tr("the wires' length"),
+                                             PendulumView::tr("the time"),
+                                             PendulumView::tr("the plate's time")};
         std::size_t worst = 0;
         for (std::size_t i = 0; i < std::min(sources.size(), found.contributions.size()); ++i)
             if (std::abs(found.contributions[i]) > std::abs(found.contributions[worst])) worst = i;
         const QString value = QString::fromStdString(
             format_with_sigma(found.value, found.sigma, Quantity::inertia, session_.project().units));
-        result_->setText(
-            found.sigma > 0
-                ? tr("Spin inertia %1; most of the doubt comes from %2.").arg(value, sources[worst])
-                : tr("Spin inertia %1.").arg(value));
+        result_->setText(found.sigma > 0
+                             ? PendulumView::tr("Spin inertia %1; most of the doubt comes from %2.")
+                                   .arg(value, sources[worst])
+                             : PendulumView::tr("Spin inertia %1.").arg(value));
         inertia_ = found;
     } catch (const Problem& problem) {
         result_->setText(plain_text(problem));
@@ -241,7 +248,7 @@ void PendulumView::show_result() {
 
 void PendulumView::put_on_car() {
     if (!inertia_) return;
-    Edit edit{session_.document(), tr("Set spin inertia from the pendulum").toStdString(), {}};
+    Edit edit{session_.document(), PendulumView::tr("Set spin inertia from the pendulum").toStdString(), {}};
     try {
         for (std::size_t i = 0; i < all_corners.size(); ++i) {
             if (corner_->currentIndex() > 0 && corner_->currentIndex() != static_cast<int>(i) + 1) continue;

@@ -32,7 +32,7 @@ WheelBenchView::WheelBenchView(Session& session, QWidget* parent)
       choice_(new QLabel(this)),
       trouble_(new QLabel(this)),
       fit_(new QPushButton(tr("&Put These Four on the Car"), this)),
-      remove_(new QPushButton(tr("Remo&ve the Wheel"), this)) {
+      remove_(new QPushButton(tr("Rem&ove the Wheel"), this)) {
     setObjectName(QStringLiteral("wheelbench"));
     wheels_->setObjectName(QStringLiteral("bench.wheels"));
     wheels_->setAccessibleName(tr("Measured wheels"));
@@ -54,7 +54,7 @@ WheelBenchView::WheelBenchView(Session& session, QWidget* parent)
     paste->setWhatsThis(
         tr("Takes wheels from a table on the clipboard. Its first line names the columns: name, mould, "
            "mass, diameter, runout, bore, spin."));
-    auto* open = new QPushButton(tr("From a &File…"), this);
+    auto* open = new QPushButton(tr("Fro&m a File…"), this);
     open->setObjectName(QStringLiteral("bench.open"));
     auto* add = new QPushButton(tr("A&dd a Wheel"), this);
     add->setObjectName(QStringLiteral("bench.add"));

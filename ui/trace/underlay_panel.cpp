@@ -38,6 +38,7 @@ UnderlayPanel::UnderlayPanel(Session& session, CarCanvas& canvas, QWidget* paren
     view_ = new QuietComboBox(this);
     view_->setObjectName(QStringLiteral("trace.view"));
     view_->addItems({tr("side view"), tr("top view")});
+    view_->setWhatsThis(tr("Which view's picture the fields below are about."));
     which->addRow(tr("&In the"), view_);
     column->addLayout(which);
     auto* lay = button(tr("Lay a Picture…"), "trace.lay",

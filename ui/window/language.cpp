@@ -70,7 +70,7 @@ void load_language(const QString& chosen) {
 }
 
 void add_language_menu(QMenu& view, bool keep_settings, std::function<void(const QString&)> say) {
-    QMenu* menu = view.addMenu(LanguageText::tr("Lan&guage"));
+    QMenu* menu = view.addMenu(LanguageText::tr("La&nguage"));
     auto* group = new QActionGroup(menu);
     const QString now = keep_settings ? chosen_language() : QString();
     const auto add = [&](const QString& text, const QString& code) {

@@ -18,10 +18,10 @@ void MainWindow::add_trace_actions(QMenu* menu) {
                 statusBar()->showMessage(said);
         });
     };
-    add(tr("&Lay a Picture under the Side View…"), lay_picture, false);
-    add(tr("Lay a Picture under the &Top View…"), lay_picture, true);
-    add(tr("Read the Side &Outline from SVG…"), read_outline, false);
-    add(tr("Read the Top Outline from S&VG…"), read_outline, true);
+    add(tr("Lay a Picture under the Side &View…"), lay_picture, false);
+    add(tr("Lay a Picture under the Top Vie&w…"), lay_picture, true);
+    add(tr("Read the Side Outl&ine from SVG…"), read_outline, false);
+    add(tr("Read the Top Outline fro&m SVG…"), read_outline, true);
 }
 
 bool MainWindow::take_dropped_picture(const QString& path, const QPoint& at) {

@@ -48,7 +48,11 @@ QString PseudoLanguage::translate(const char* context, const char* source, const
     const QString text = QString::fromUtf8(source);
     if (!known_.contains(QString::fromUtf8(context) + QLatin1Char('\n') + text)) return {};
     const qsizetype longer = std::max<qsizetype>(1, text.size() / 3);
-    return QLatin1Char('[') + text + QString(longer, QLatin1Char('~')) + QLatin1Char(']');
+    // In words of eight, since a sentence may go on on the next line.
+    QString tail;
+    for (qsizetype i = 0; i < longer; ++i)
+        tail += QLatin1Char(i % 9 == 8 ? ' ' : '~');
+    return QLatin1Char('[') + text + tail + QLatin1Char(']');
 }
 
 Spoken::Spoken(QTranslator& language) : language_(language) {
