@@ -69,7 +69,9 @@ QString outside(const QString& text) {
     QString rest;
     int depth = 0;
     static const QRegularExpression tag(QStringLiteral("<[^>]*>")); // of a link in a sentence
-    for (const QChar c : QString(text).remove(tag)) {
+    QString plain = text;
+    plain.remove(tag);
+    for (const QChar c : plain) {
         if (c == QLatin1Char('[')) ++depth;
         if (depth == 0) rest += c;
         if (c == QLatin1Char(']')) --depth;

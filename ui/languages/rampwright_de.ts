@@ -5318,6 +5318,10 @@
 <context>
     <name>rampwright::ui::EnergyPanel</name>
     <message>
+        <source>%1 from the ramp, %2 left at the finish</source>
+        <translation>%1 von der Rampe, %2 bleiben im Ziel</translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -5376,10 +5380,6 @@
     <message>
         <source>Where the energy goes</source>
         <translation>Wohin die Energie geht</translation>
-    </message>
-    <message>
-        <source>of %1 from the ramp, %2 is left as speed at the finish</source>
-        <translation>von %1 aus der Rampe sind im Ziel %2 als Fahrt übrig</translation>
     </message>
 </context>
 <context>

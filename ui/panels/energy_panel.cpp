@@ -162,7 +162,7 @@ void EnergyPanel::refresh() {
         const auto was = before ? losses[i].read(before->budget) : std::nullopt;
         row.bar->set(share(*value), was && *was != *value ? share(*was) : -1);
     }
-    summary_->setText(tr("of %1 from the ramp, %2 is left as speed at the finish")
+    summary_->setText(tr("%1 from the ramp, %2 left at the finish")
                           .arg(quantity_text(now->budget.released, Quantity::energy, units),
                                quantity_text(now->budget.kept(), Quantity::energy, units)));
 }

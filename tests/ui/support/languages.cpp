@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QFile>
 #include <QSet>
+#include <QThreadPool>
 #include <QXmlStreamReader>
 
 #include <stdexcept>
@@ -65,6 +66,7 @@ Spoken::Spoken(QTranslator& language) : language_(language) {
 }
 
 Spoken::~Spoken() {
+    QThreadPool::globalInstance()->waitForDone(); // what is still computed beside a window speaks, too
     install_translation({});
     QCoreApplication::removeTranslator(&language_);
 }
