@@ -97,6 +97,8 @@ private:
         if (!text.isEmpty()) texts_.insert(who + QStringLiteral(": ") + text);
     }
     void read(const QWidget& widget) {
+        // A row of tabs too long for its place has the toolkit's own arrows, in the toolkit's own words.
+        if (qobject_cast<const QTabBar*>(widget.parentWidget())) return;
         const QString who = QLatin1String(widget.metaObject()->className()) + QStringLiteral(" \"") +
                             widget.objectName() + QLatin1Char('"');
         say(who + QStringLiteral(" tool tip"), widget.toolTip());

@@ -38,7 +38,7 @@ QString plain(QString name) {
 
 } // namespace
 
-/// Where RAMPWRIGHT_SCREENS names a folder the pictures are kept there; docs/pictures/screens is made so.
+/// Where RAMPWRIGHT_SCREENS names a folder the pictures are kept there: docs/pictures is made so.
 TEST_CASE("Every screen is pictured, light and dark; none is empty, none is another's", "[screens]") {
     const QString folder = qEnvironmentVariable("RAMPWRIGHT_SCREENS");
     if (!folder.isEmpty()) QDir().mkpath(folder);
@@ -78,8 +78,9 @@ TEST_CASE("Every screen is pictured, light and dark; none is empty, none is anot
                                  static_cast<int>(picture.sizeInBytes()));
                 CHECK(seen.insert(std::move(bytes)).second);
                 if (!folder.isEmpty())
-                    CHECK(picture.save(QDir(folder).filePath(
-                        name + (dark ? QStringLiteral("-dark.png") : QStringLiteral(".png")))));
+                    CHECK(picture.convertToFormat(QImage::Format_RGB888)
+                              .save(QDir(folder).filePath(name + QLatin1String(dark ? "-dark.png" : ".png")),
+                                    nullptr, 0));
             }
         }
         CHECK(pictures >= 14);

@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace rampwright::ui {
 namespace {
 
@@ -49,9 +51,10 @@ void paint_limits(QPainter& painter, const PaintContext& context, View view) {
     const QString text = LimitText::tr("allowed: %1")
                              .arg(quantity_text(*rules.max_length, Quantity::length, context.project.units));
     const double width = metrics.horizontalAdvance(text) + 4;
-    // Under the allowed height, where the car is not; the pan with the front load stands below the ground.
-    const QPointF corner = context.map.to_pixel(view, {end, 0, rules.max_height ? top : ground});
-    painter.drawText(corner + QPointF(-width, metrics.ascent() + (rules.max_height ? 3 : 10)), text);
+    // High up, where the car is not: the pan with the front load stands below the ground.
+    const QPointF corner = context.map.to_pixel(view, {end, 0, top});
+    const double highest = context.map.frame(view).top() + sheet::ruler;
+    painter.drawText(QPointF(corner.x() - width, std::max(corner.y(), highest) + metrics.ascent() + 3), text);
 }
 
 } // namespace rampwright::ui

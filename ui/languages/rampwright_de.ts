@@ -9443,8 +9443,8 @@ keins übrig</translation>
         <translation>erwartete Zeit</translation>
     </message>
     <message>
-        <source>ms more than the best</source>
-        <translation>ms mehr als das Beste</translation>
+        <source>ms slower</source>
+        <translation>ms langsamer</translation>
     </message>
     <message>
         <source>today</source>

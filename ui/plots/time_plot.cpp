@@ -39,7 +39,7 @@ TimePlot::TimePlot(const QString& object_name, const QString& across, QWidget* p
     best_->setMarkerShape(QScatterSeries::MarkerShapeRotatedRectangle);
     today_->setName(tr("today"));
     today_->setMarkerShape(QScatterSeries::MarkerShapeCircle);
-    y_->setTitleText(tr("ms more than the best"));
+    y_->setTitleText(tr("ms slower"));
     y_->setLabelFormat(QStringLiteral("%.0f"));
     lay_out_chart(*this, *x_, *y_);
     for (QAbstractSeries* series : std::initializer_list<QAbstractSeries*>{flat, line_, best_, today_}) {

@@ -35,7 +35,9 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr int right_column = 316, said_ms = 6000;
+/// The right column, px: as usual, and at most where a language of long words needs more.
+constexpr int right_column = 316, widest_right_column = 350;
+constexpr int said_ms = 6000;
 
 } // namespace
 
@@ -140,8 +142,6 @@ void MainWindow::build_middle() {
     right->addWidget(answers);
     right->addWidget(slip_, 1);
     right->addStretch(0);
-    answers->setFixedWidth(right_column);
-    slip_->setFixedWidth(right_column);
 
     columns_ = new QHBoxLayout;
     columns_->setSpacing(0);
@@ -165,6 +165,11 @@ void MainWindow::build_middle() {
             sheets_->addWidget(view.widget);
         steps_->add(page.step, page.name, page.why);
     }
+    int needed = right_column;
+    for (const StepPage& page : pages_)
+        needed = std::max(needed, page.slip->minimumSizeHint().width() + 36); // frame, margins, scroll bar
+    for (QWidget* each : {static_cast<QWidget*>(answers), slip_})
+        each->setFixedWidth(std::min(needed, widest_right_column));
     mark_decided_steps(*steps_, session_);
     connect(steps_, &StepRuler::chosen, this, &MainWindow::show_step);
     connect(views_, &QTabBar::currentChanged, this, &MainWindow::show_view);
