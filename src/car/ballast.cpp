@@ -37,8 +37,8 @@ MassProperties ballast_properties(const BallastPlan& piece, const std::vector<Cu
     case PieceShape::sphere:
         return sphere(piece.mass, piece.size[0], piece.at);
     case PieceShape::putty:
-        for (const CutPlan& cut : cuts)
-            if (cut.name == piece.in) return fill_with_putty(piece, cut, outlines).properties;
+        if (const auto holder = find_cut(cuts, piece.in))
+            return fill_with_putty(piece, cuts[*holder], outlines).properties;
         break;
     }
     return {piece.mass, piece.at, Eigen::Matrix3d::Zero()}; // putty in no known cut: a point where it is put

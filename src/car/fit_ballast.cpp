@@ -19,7 +19,7 @@ double in_mm3(double volume) {
 }
 
 void check_piece(const FitCase& fit, std::size_t index, const Piece& piece, Findings& findings) {
-    const auto held_by = cut_of(fit.plan, fit.plan.ballast[index]);
+    const auto held_by = find_cut(fit.plan.body.cuts, fit.plan.ballast[index].in);
     if (held_by) {
         const Cut& cavity = fit.cut.cuts[*held_by];
         const Protrusion out = sticking_out(piece, cavity);
@@ -42,7 +42,7 @@ void check_piece(const FitCase& fit, std::size_t index, const Piece& piece, Find
 
 /// Putty rises by what stands in it, so a cut is full where all that is in it takes more than its room.
 void check_putty(const FitCase& fit, std::size_t index, Findings& findings) {
-    const auto held_by = cut_of(fit.plan, fit.plan.ballast[index]);
+    const auto held_by = find_cut(fit.plan.body.cuts, fit.plan.ballast[index].in);
     if (!held_by) return;
     const PuttyFill fill =
         fill_with_putty(fit.plan.ballast[index], fit.plan.body.cuts[*held_by], fit.outlines);

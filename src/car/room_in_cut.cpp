@@ -7,21 +7,13 @@
 
 namespace rampwright {
 
-std::optional<std::size_t> cut_of(const CarPlan& plan, const BallastPlan& piece) {
-    const auto& cuts = plan.body.cuts;
-    const auto found =
-        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& c) { return c.name == piece.in; });
-    if (piece.in.empty() || found == cuts.end()) return std::nullopt;
-    return static_cast<std::size_t>(found - cuts.begin());
-}
-
 double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, const BodyOutlines& outlines) {
     BallastPlan pinch;
     pinch.shape = PieceShape::putty;
     pinch.mass = 1e-6;
     double room = fill_with_putty(pinch, plan.body.cuts[cut], outlines).capacity;
     for (const BallastPlan& each : plan.ballast) {
-        if (cut_of(plan, each) != cut) continue;
+        if (find_cut(plan.body.cuts, each.in) != cut) continue;
         if (const auto piece = piece_of(each))
             room -= volume_in_cuts(*piece, std::span(&cavity, 1));
         else
@@ -33,7 +25,7 @@ double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, cons
 double room_to_slide(const CarPlan& plan, std::size_t weight, const BodyShape& body, double wanted) {
     const auto piece = piece_of(plan.ballast[weight]);
     if (!piece || wanted == 0) return 0;
-    const auto cut = cut_of(plan, plan.ballast[weight]);
+    const auto cut = find_cut(plan.body.cuts, plan.ballast[weight].in);
     std::vector<Piece> others;
     for (std::size_t i = 0; i < plan.ballast.size(); ++i)
         if (const auto other = piece_of(plan.ballast[i]); other && i != weight) others.push_back(*other);

@@ -7,9 +7,6 @@
 /// What a cut has room for besides what lies in it.
 namespace rampwright {
 
-/// Index of the cut that a piece names, or nothing.
-std::optional<std::size_t> cut_of(const CarPlan& plan, const BallastPlan& piece);
-
 /// Room in a cut that nothing fills, m³: what it holds within the wood's outlines less the weights and the
 /// putty in it. Negative where it overflows.
 /// @param cavity the cut's shape.

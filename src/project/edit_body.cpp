@@ -166,9 +166,7 @@ Edit start_from_shape(const Document& document, std::size_t car, const StartingS
 std::string free_cut_name(const CarPlan& plan, std::string_view base) {
     for (int number = 1;; ++number) {
         std::string name = std::string(base) + " " + std::to_string(number);
-        const auto& cuts = plan.body.cuts;
-        if (std::none_of(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == name; }))
-            return name;
+        if (!find_cut(plan.body.cuts, name)) return name;
     }
 }
 

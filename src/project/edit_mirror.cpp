@@ -79,8 +79,8 @@ Reach reach_of(const CarPlan& plan, std::size_t car, const Group& group) {
     }
     for (const std::size_t piece : group.pieces) {
         reach.pieces.insert(piece);
-        const std::size_t holder = find_cut(plan, plan.ballast[piece].in);
-        if (holder != none && image_of(plan, holder) == none) reach.cuts.insert(holder);
+        const auto holder = find_cut(plan.body.cuts, plan.ballast[piece].in);
+        if (holder && image_of(plan, *holder) == none) reach.cuts.insert(*holder);
     }
     refuse_in_drilled_wood(plan, car, reach.cuts);
     return reach;
@@ -88,9 +88,8 @@ Reach reach_of(const CarPlan& plan, std::size_t car, const Group& group) {
 
 /// The name of the cut that a mirrored piece lies in, where its own does not come along.
 std::string holder_across(const CarPlan& plan, const BallastPlan& piece) {
-    const std::size_t holder = find_cut(plan, piece.in);
-    if (holder == plan.body.cuts.size()) return piece.in;
-    return plan.body.cuts[image_of(plan, holder)].name;
+    const auto holder = find_cut(plan.body.cuts, piece.in);
+    return holder ? plan.body.cuts[image_of(plan, *holder)].name : piece.in;
 }
 
 } // namespace
@@ -116,7 +115,8 @@ Edit mirror_group(const Document& document, std::size_t car, const Group& group)
                              const BallastPlan& read = plan.ballast[piece];
                              Json& row = piece_at(root, car, piece);
                              flip_piece(row);
-                             if (read.in.empty() || reach.cuts.count(find_cut(plan, read.in)) > 0) continue;
+                             const auto holder = find_cut(plan.body.cuts, read.in);
+                             if (!holder || reach.cuts.count(*holder) > 0) continue;
                              if (const std::string in = holder_across(plan, read); in != read.in)
                                  row["in"] = in;
                          }
@@ -131,8 +131,8 @@ Edit mirror_copy(const Document& document, std::size_t car, const Group& group) 
     Reach reach = reach_of(plan, car, found.group);
     std::erase_if(reach.pieces, [&](std::size_t piece) {
         const BallastPlan& read = plan.ballast[piece];
-        const std::size_t holder = find_cut(plan, read.in);
-        const bool across = holder == plan.body.cuts.size() || image_of(plan, holder) == holder;
+        const auto holder = find_cut(plan.body.cuts, read.in);
+        const bool across = !holder || image_of(plan, *holder) == *holder;
         return across && (read.shape == PieceShape::putty || read.at.y() == 0);
     });
     if (reach.pieces.empty() && reach.cuts.empty())
@@ -162,8 +162,9 @@ Edit mirror_copy(const Document& document, std::size_t car, const Group& group) 
                 flip_piece(copy);
                 copy.erase("fixed");
                 const BallastPlan& read = plan.ballast[piece];
-                if (const std::size_t holder = find_cut(plan, read.in); holder < plan.body.cuts.size())
-                    copy["in"] = reach.cuts.count(holder) > 0 ? new_names[holder] : holder_across(plan, read);
+                if (const auto holder = find_cut(plan.body.cuts, read.in))
+                    copy["in"] =
+                        reach.cuts.count(*holder) > 0 ? new_names[*holder] : holder_across(plan, read);
                 car_at(root, car)["ballast"].push_back(std::move(copy));
             }
         });

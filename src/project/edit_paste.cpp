@@ -102,7 +102,7 @@ Naming name_cuts(const CarPlan& plan, const Copied& copied) {
             naming.names[old_name] = like->name;
             continue;
         }
-        if (find_cut(grown, cut.name) < grown.body.cuts.size())
+        if (find_cut(grown.body.cuts, cut.name))
             cut.name = free_cut_name(grown, cut.is_bore ? "bore" : "pocket");
         naming.names[old_name] = cut.name;
         naming.added.push_back(i);
@@ -127,12 +127,10 @@ Json copy_group(const Document& document, std::size_t car, const Group& group) {
         copied["cuts"].push_back(cut_at(root, car, cut));
     for (const std::size_t piece : found.group.pieces) {
         copied["pieces"].push_back(piece_at(root, car, piece));
-        const std::size_t holder = find_cut(plan, plan.ballast[piece].in);
-        if (holder == plan.body.cuts.size() ||
-            std::find(held_by.begin(), held_by.end(), holder) != held_by.end())
-            continue;
-        held_by.push_back(holder);
-        copied["holders"].push_back(cut_at(root, car, holder));
+        const auto holder = find_cut(plan.body.cuts, plan.ballast[piece].in);
+        if (!holder || std::find(held_by.begin(), held_by.end(), *holder) != held_by.end()) continue;
+        held_by.push_back(*holder);
+        copied["holders"].push_back(cut_at(root, car, *holder));
     }
     return copied;
 }

@@ -23,10 +23,6 @@ void make_sure(std::vector<std::size_t>& places, std::size_t count, const std::s
 
 } // namespace
 
-bool is_done(const CarPlan& plan, std::string_view step) {
-    return std::find(plan.done.begin(), plan.done.end(), step) != plan.done.end();
-}
-
 Group removable(const CarPlan& plan, const Group& group) {
     Group left;
     std::copy_if(group.pieces.begin(), group.pieces.end(), std::back_inserter(left.pieces),
@@ -87,13 +83,6 @@ bool is_same_hole(const CutPlan& a, const CutPlan& b) {
                std::abs(a.diameter - b.diameter) < same_place;
     return close(a.from.cwiseMin(a.to), b.from.cwiseMin(b.to)) &&
            close(a.from.cwiseMax(a.to), b.from.cwiseMax(b.to));
-}
-
-std::size_t find_cut(const CarPlan& plan, const std::string& name) {
-    const auto& cuts = plan.body.cuts;
-    return static_cast<std::size_t>(
-        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == name; }) -
-        cuts.begin());
 }
 
 void refuse_if_too_many(const Project& project, std::size_t car, const std::vector<std::string>& names) {

@@ -27,9 +27,6 @@ std::string words_of(const CarPlan& plan, const Group& group);
 /// Whether one hole cannot be told from the other.
 bool is_same_hole(const CutPlan& a, const CutPlan& b);
 
-/// The cut of that name, as its place; the count of cuts where there is none.
-std::size_t find_cut(const CarPlan& plan, const std::string& name);
-
 /// @throws Problem where the shelf has not enough for all pieces of these names.
 void refuse_if_too_many(const Project& project, std::size_t car, const std::vector<std::string>& names);
 

@@ -87,9 +87,7 @@ std::vector<BallastPlan> read_ballast(const Node& ballast, const std::vector<Cut
 
         const Node in = row["in"];
         piece.in = in.text();
-        const bool known =
-            std::any_of(cuts.begin(), cuts.end(), [&](const CutPlan& c) { return c.name == piece.in; });
-        if (!piece.in.empty() && !known)
+        if (!piece.in.empty() && !find_cut(cuts, piece.in))
             in.refuse(Core::tr("no cut of this car has the name \"{what}\"", {{"what", piece.in}}),
                       Core::tr("give the name of one of its cuts, or leave it out"));
         const Node held = row["held"], held_mass = row["held_g"];

@@ -38,6 +38,17 @@ Project read_project(const Document& document) {
     return p;
 }
 
+std::optional<std::size_t> find_cut(const std::vector<CutPlan>& cuts, std::string_view name) {
+    const auto found =
+        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == name; });
+    if (name.empty() || found == cuts.end()) return std::nullopt;
+    return static_cast<std::size_t>(found - cuts.begin());
+}
+
+bool is_done(const CarPlan& plan, std::string_view step) {
+    return std::find(plan.done.begin(), plan.done.end(), step) != plan.done.end();
+}
+
 const CarPlan* find_car(const Project& project, std::string_view name_or_id) {
     for (const CarPlan& car : project.cars)
         if (car.name == name_or_id) return &car;

@@ -16,10 +16,6 @@ namespace {
 /// Less than a scale shows is no room.
 constexpr double least_pinch = 0.05 * gram;
 
-bool is_done(const CarPlan& plan, std::string_view step) {
-    return std::find(plan.done.begin(), plan.done.end(), step) != plan.done.end();
-}
-
 /// The body with the plan's cuts alone.
 BodyShape cut_body(const CarPlan& plan, const CarModel& car, const BodyOutlines& outlines) {
     BodyShape shape = body_shape(plan, car, outlines);
@@ -72,7 +68,8 @@ std::vector<OpenCut> find_open_cuts(const CarPlan& plan, const CarModel& car) {
     for (std::size_t n = 0; n < plan.body.cuts.size(); ++n) {
         OpenCut open{n, 0, 0, {}};
         for (std::size_t i = 0; i < plan.ballast.size() && !open.putty; ++i)
-            if (plan.ballast[i].shape == PieceShape::putty && cut_of(plan, plan.ballast[i]) == n)
+            if (plan.ballast[i].shape == PieceShape::putty &&
+                find_cut(plan.body.cuts, plan.ballast[i].in) == n)
                 open.putty = i;
         const std::string_view material = open.putty ? plan.ballast[*open.putty].material : "";
         open.mass = room_in_cut(plan, n, body.cuts[n], outlines) * putty_density(material);

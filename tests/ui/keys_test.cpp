@@ -86,18 +86,6 @@ std::vector<QWidget*> controls(QWidget& window) {
     return all;
 }
 
-void for_each_screen(Workbench& bench, const std::function<void(const std::string&)>& look) {
-    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
-    for (auto* step : bench.window->findChildren<StepButton*>()) {
-        QTest::mouseClick(step, Qt::LeftButton);
-        for (int view = 0; view < std::max(1, views.count()); ++view) {
-            if (views.count() > 0) views.setCurrentIndex(view);
-            QApplication::processEvents();
-            look(step->text().toStdString() + " " + std::to_string(view));
-        }
-    }
-}
-
 /// Closes whatever an action opened, as Escape does, until it is told to stop.
 struct Closer {
     QTimer timer;
@@ -122,7 +110,8 @@ TEST_CASE("In each menu and on each screen a letter is underlined once", "[keys]
     }
     CHECK(bar.count(QString()) == 0);
     check_unique(bar, "menu bar");
-    for_each_screen(bench, [&](const std::string& screen) {
+    each_screen(bench, [&](const Screen& shown) {
+        const std::string screen = shown.name();
         std::map<QString, QStringList> by_key;
         for (auto* label : bench.window->findChildren<QLabel*>())
             if (label->isVisible() && label->buddy() && !mnemonic(label->text()).isEmpty())
@@ -140,7 +129,8 @@ TEST_CASE("Tab comes by everything that can be worked with, and goes round", "[k
     Workbench bench;
     REQUIRE(QTest::qWaitForWindowExposed(bench.window.get()));
     bench.window->activateWindow();
-    for_each_screen(bench, [&](const std::string& screen) {
+    each_screen(bench, [&](const Screen& shown) {
+        const std::string screen = shown.name();
         std::set<QWidget*> visited;
         auto* first = bench.window->findChildren<StepButton*>().front();
         first->setFocus();
@@ -168,7 +158,8 @@ TEST_CASE("Tab comes by everything that can be worked with, and goes round", "[k
 TEST_CASE("Everything that can be worked with says what it is for", "[keys]") {
     Workbench bench;
     std::set<std::string> silent;
-    for_each_screen(bench, [&](const std::string& screen) {
+    each_screen(bench, [&](const Screen& shown) {
+        const std::string screen = shown.name();
         for (QWidget* control : controls(*bench.window)) {
             bool said = false;
             for (const QWidget* at = control; at && at != bench.window.get() && !said;

@@ -133,21 +133,6 @@ PseudoLanguage pseudo() {
         read_language(QStringLiteral(RAMPWRIGHT_SOURCE_DIR "/ui/languages/rampwright_de.ts")));
 }
 
-/// Goes through every step and each of its views.
-template <class Look>
-void each_screen(Workbench& bench, Look look) {
-    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
-    for (int step = 0; step < 7; ++step) {
-        go_to_step(bench, step);
-        for (int view = 0; view < std::max(1, views.count()); ++view) {
-            if (views.count() > 0) views.setCurrentIndex(view);
-            for (int i = 0; i < 5; ++i)
-                QApplication::processEvents();
-            look(QStringLiteral("step %1, view %2").arg(step).arg(view).toStdString());
-        }
-    }
-}
-
 } // namespace
 
 TEST_CASE("In a language that nobody speaks, no English is left on any screen", "[language][pseudo]") {
@@ -158,7 +143,7 @@ TEST_CASE("In a language that nobody speaks, no English is left on any screen", 
     QSet<QString> faults;
     std::size_t read = 0;
     static const QRegularExpression word(QStringLiteral("\\p{L}{3,}"));
-    each_screen(bench, [&](const std::string&) {
+    each_screen(bench, [&](const Screen&) {
         const Texts texts(*bench.window);
         for (const QString& text : texts.all()) {
             ++read;
@@ -184,9 +169,9 @@ TEST_CASE("Sentences a third longer are not cut off", "[language][pseudo][layout
                           << widget->minimumSizeHint().width());
     CHECK(bench.window->minimumSizeHint().width() <= size.width());
     QStringList faults;
-    each_screen(bench, [&](const std::string& where) {
+    each_screen(bench, [&](const Screen& screen) {
         for (const std::string& each : clipped(*bench.window))
-            faults << QString::fromStdString(where + ": " + each);
+            faults << QString::fromStdString(screen.name() + ": " + each);
     });
     faults.removeDuplicates();
     INFO(faults.join(QLatin1Char('\n')).toStdString());

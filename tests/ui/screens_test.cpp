@@ -48,41 +48,36 @@ TEST_CASE("Every screen is pictured, light and dark; none is empty, none is anot
         const bool dark = appearance == Appearance::dark;
         Workbench bench(demo_path, QSize(1366, 768));
         bench.choose_car("Swift");
-        auto& views = bench.find<QTabBar>(QStringLiteral("views"));
         std::set<QByteArray> seen;
         int pictures = 0;
-        for (auto* step : bench.window->findChildren<StepButton*>()) {
-            QTest::mouseClick(step, Qt::LeftButton);
-            for (int view = 0; view < std::max(1, views.count()); ++view, ++pictures) {
-                if (views.count() > 0) views.setCurrentIndex(view);
-                QTest::qWait(400); // what is computed beside the window arrives
-                const QImage picture = bench.window->grab().toImage();
-                const QString name =
-                    plain(step->text()) +
-                    (views.count() > 1 ? QLatin1Char('-') + plain(views.tabText(view)) : QString());
-                INFO(name.toStdString() << (dark ? " dark" : " light"));
-                CHECK(picture.size() == QSize(1366, 768));
-                const auto share = tones(picture);
-                CHECK(share[0] + share[1] > 0.01);
-                CHECK(share[2] + share[1] > 0.01);
-                if (dark) {
-                    // The page itself is dark, not only its frame; of the paper step all but its white
-                    // sheets.
-                    REQUIRE(light.contains(name));
-                    CHECK(share[0] > light.at(name)[0] + 0.3);
-                    CHECK(share[2] < light.at(name)[2] - 0.3);
-                } else {
-                    light[name] = share;
-                }
-                QByteArray bytes(reinterpret_cast<const char*>(picture.constBits()),
-                                 static_cast<int>(picture.sizeInBytes()));
-                CHECK(seen.insert(std::move(bytes)).second);
-                if (!folder.isEmpty())
-                    CHECK(picture.convertToFormat(QImage::Format_RGB888)
-                              .save(QDir(folder).filePath(name + QLatin1String(dark ? "-dark.png" : ".png")),
-                                    nullptr, 0));
+        each_screen(bench, [&](const Screen& screen) {
+            ++pictures;
+            QTest::qWait(400); // what is computed beside the window arrives
+            const QImage picture = bench.window->grab().toImage();
+            const QString name =
+                plain(screen.view.isEmpty() ? screen.step : screen.step + QLatin1Char('-') + screen.view);
+            INFO(name.toStdString() << (dark ? " dark" : " light"));
+            CHECK(picture.size() == QSize(1366, 768));
+            const auto share = tones(picture);
+            CHECK(share[0] + share[1] > 0.01);
+            CHECK(share[2] + share[1] > 0.01);
+            if (dark) {
+                // The page itself is dark, not only its frame; of the paper step all but its white
+                // sheets.
+                REQUIRE(light.contains(name));
+                CHECK(share[0] > light.at(name)[0] + 0.3);
+                CHECK(share[2] < light.at(name)[2] - 0.3);
+            } else {
+                light[name] = share;
             }
-        }
+            QByteArray bytes(reinterpret_cast<const char*>(picture.constBits()),
+                             static_cast<int>(picture.sizeInBytes()));
+            CHECK(seen.insert(std::move(bytes)).second);
+            if (!folder.isEmpty())
+                CHECK(picture.convertToFormat(QImage::Format_RGB888)
+                          .save(QDir(folder).filePath(name + QLatin1String(dark ? "-dark.png" : ".png")),
+                                nullptr, 0));
+        });
         CHECK(pictures >= 14);
     }
     apply_theme(Appearance::light);

@@ -12,8 +12,6 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr double drag_threshold = 3; // px
-
 QString drag_hint() {
     return CarCanvas::tr("Ctrl: off the grid.  Shift: straight along or up.  Esc: put it back.");
 }
@@ -51,7 +49,7 @@ void CarCanvas::start_moving() {
 
 void CarCanvas::drag_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
     if (!grab_->moving) {
-        if (QLineF(pixel, grab_->pressed_at).length() < drag_threshold) return;
+        if (!means_to_move(grab_->pressed_at, pixel)) return;
         start_moving();
         Q_EMIT hint(drag_hint());
     }

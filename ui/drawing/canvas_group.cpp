@@ -12,8 +12,6 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr double band_threshold = 3; // px
-
 /// A cut's corner stands for its cut.
 Target whole(Target target) {
     if (target.kind == TargetKind::cut_corner) target = {TargetKind::cut, target.index, 0};
@@ -59,7 +57,7 @@ void CarCanvas::press_paper(const QPointF& pixel, Qt::KeyboardModifiers modifier
 }
 
 void CarCanvas::band_to(const QPointF& pixel) {
-    if (!band_->moving && QLineF(pixel, band_->pressed_at).length() < band_threshold) return;
+    if (!band_->moving && !means_to_move(band_->pressed_at, pixel)) return;
     band_->moving = true;
     band_->at = pixel;
     const QRectF around = QRectF(band_->pressed_at, pixel).normalized();
@@ -170,12 +168,15 @@ void CarCanvas::mirror_selected(bool copy) {
         select_added(pieces, cuts);
 }
 
+std::unique_ptr<QMimeData> CarCanvas::mime_of(const Group& group) const {
+    return pieces_mime(copy_group(session_.document(), session_.car(), group), session_.plan(), group,
+                       session_.project().units);
+}
+
 bool CarCanvas::copy_selected() {
     const Group chosen = group();
     if (chosen.size() == 0 || grab_) return false;
-    const Json copied = copy_group(session_.document(), session_.car(), chosen);
-    QApplication::clipboard()->setMimeData(
-        pieces_mime(copied, session_.plan(), chosen, session_.project().units).release());
+    QApplication::clipboard()->setMimeData(mime_of(chosen).release());
     Q_EMIT hint(tr("Copied. Paste it into this car, another, or another file."));
     return true;
 }
@@ -189,15 +190,9 @@ void CarCanvas::cut_selected() {
         return;
     }
     const QString stay = what_stays(gone);
-    std::optional<Edit> edit;
-    if (!attempt([&] {
-            edit = remove_group(session_.document(), session_.car(), gone);
-            return Edit{};
-        }))
-        return;
-    select_these(targets_of(gone));
-    copy_selected();
-    attempt([&] { return *edit; });
+    auto copied = mime_of(gone); // while it is there
+    if (!attempt([&] { return remove_group(session_.document(), session_.car(), gone); })) return;
+    QApplication::clipboard()->setMimeData(copied.release());
     select({});
     Q_EMIT hint(stay.isEmpty() ? tr("Cut. Paste it into this car, another, or another file.") : stay);
 }

@@ -14,8 +14,6 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr double stroke_threshold = 3; // px
-
 QString stroke_hint(Tool tool) {
     switch (tool) {
     case Tool::pocket:
@@ -140,7 +138,7 @@ void CarCanvas::press_tool(View view, const QPointF& pixel, Qt::KeyboardModifier
 
 void CarCanvas::stroke_to(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
     if (!stroke_->moving) {
-        if (QLineF(pixel, stroke_->pressed_at).length() < stroke_threshold) return;
+        if (!means_to_move(stroke_->pressed_at, pixel)) return;
         stroke_->moving = true;
         session_.begin_gesture();
     }

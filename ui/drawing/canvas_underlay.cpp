@@ -13,7 +13,7 @@
 namespace rampwright::ui {
 namespace {
 
-constexpr double picture_threshold = 3, places_apart = 6; // px
+constexpr double places_apart = 6; // px
 
 /// Side view and top view have one each.
 std::size_t picture_slot(View view) {
@@ -87,7 +87,7 @@ void CarCanvas::press_picture(View view, const QPointF& pixel) {
 void CarCanvas::drag_picture(const QPointF& pixel, Qt::KeyboardModifiers modifiers) {
     PictureDrag& drag = *picture_drag_;
     if (!drag.moving) {
-        if (QLineF(pixel, drag.pressed_at).length() < picture_threshold) return;
+        if (!means_to_move(drag.pressed_at, pixel)) return;
         drag.moving = true;
         session_.begin_gesture();
     }

@@ -8,7 +8,10 @@
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 #include <optional>
+
+class QMimeData;
 
 namespace rampwright::ui {
 
@@ -191,6 +194,8 @@ private:
     void start_moving();
     bool is_selected(const Target& target) const;
     /// Chooses what an edit added at the ends of the lists.
+    /// What the clipboard is to hold of them.
+    std::unique_ptr<QMimeData> mime_of(const Group& group) const;
     void select_added(std::size_t pieces, std::size_t cuts);
     /// Does an edit of what is chosen, and says what stays or that nothing is to be done.
     bool attempt_group(const std::function<Edit()>& make_edit, const Group& moved, const QString& merge = {});

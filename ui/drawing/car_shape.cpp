@@ -171,12 +171,11 @@ CarShape make_car_shape(const CarPlan& plan) {
         CarShape::BallastShape drawn;
         drawn.at = piece.at;
         drawn.movable = !piece.fixed && piece.shape != PieceShape::putty;
-        const auto holder = std::find_if(plan.body.cuts.begin(), plan.body.cuts.end(),
-                                         [&](const CutPlan& cut) { return cut.name == piece.in; });
+        const auto holder = find_cut(plan.body.cuts, piece.in);
         for (const View view : all_views)
             drawn.outline[index(view)] = piece.shape != PieceShape::putty ? piece_outline(view, piece)
-                                         : holder != plan.body.cuts.end() ? cut_path(view, *holder)
-                                                                          : QPainterPath();
+                                         : holder ? cut_path(view, plan.body.cuts[*holder])
+                                                  : QPainterPath();
         shape.ballast.push_back(std::move(drawn));
     }
     return shape;

@@ -10,16 +10,13 @@ namespace rampwright::ui {
 
 void paint_ghost(QPainter& painter, const PaintContext& context, View view) {
     if (!context.ghost) return;
-    const auto& cuts = context.plan.body.cuts;
-    const auto holder = std::find_if(cuts.begin(), cuts.end(),
-                                     [&](const CutPlan& cut) { return cut.name == context.ghost->in; });
+    const auto holder = find_cut(context.plan.body.cuts, context.ghost->in);
     const QTransform transform = context.map.transform(view);
     const QColor accent = theme().accent;
     painter.setBrush(Qt::NoBrush);
-    if (holder != cuts.end()) {
+    if (holder) {
         painter.setPen(QPen(accent, 2.2));
-        const auto place = static_cast<std::size_t>(holder - cuts.begin());
-        painter.drawPath(transform.map(context.shape.cuts[place].outline[index(view)]));
+        painter.drawPath(transform.map(context.shape.cuts[*holder].outline[index(view)]));
     }
     QColor fill = accent;
     fill.setAlpha(70);

@@ -166,9 +166,8 @@ Placement drag_piece(const CarPlan& plan, const CarShape& shape, std::size_t ind
     };
     Placement placement{to, piece.axis, piece.in};
     const auto axes = axes_of(view);
-    const auto own =
-        std::find_if(cuts.begin(), cuts.end(), [&](const CutPlan& cut) { return cut.name == piece.in; });
-    if (own != cuts.end() && outline_of(*own).contains({to[axes[0]], to[axes[1]]})) return placement;
+    const auto own = find_cut(cuts, piece.in);
+    if (own && outline_of(cuts[*own]).contains({to[axes[0]], to[axes[1]]})) return placement;
     const auto other = std::find_if(cuts.rbegin(), cuts.rend(), [&](const CutPlan& cut) {
         return is_at(cut, outline_of(cut), view, to);
     });
@@ -179,10 +178,10 @@ Placement drag_piece(const CarPlan& plan, const CarShape& shape, std::size_t ind
         as_piece.size = piece.size;
         const int depth = 3 - axes[0] - axes[1];
         placement.at[depth] = into_cut(as_piece, shape, *other, to, piece.axis).at[depth];
-    } else if (own != cuts.end()) {
+    } else if (own) {
         QRectF room = shape.ballast[index].outline[rampwright::ui::index(view)].boundingRect();
         room.moveCenter({to[axes[0]], to[axes[1]]});
-        if (!outline_of(*own).intersects(room)) placement.in.clear();
+        if (!outline_of(cuts[*own]).intersects(room)) placement.in.clear();
     }
     return placement;
 }

@@ -3,6 +3,7 @@
 #include <rampwright/core/constants.hpp>
 #include <rampwright/units/quantity.hpp>
 
+#include <QLineF>
 #include <Qt>
 
 #include <cmath>
@@ -12,6 +13,12 @@ namespace rampwright::ui {
 
 constexpr double snap_step(UnitSystem units) {
     return units == UnitSystem::metric ? millimetre : inch / 16;
+}
+
+/// Whether the hand, its button down, has moved far enough to mean it. @param from, to px.
+inline bool means_to_move(const QPointF& from, const QPointF& to) {
+    constexpr double least = 3;
+    return QLineF(from, to).length() >= least;
 }
 
 /// How far an arrow key goes: a step of the grid, ten with Shift, a fifth with Ctrl.

@@ -69,7 +69,6 @@ InspectionView::InspectionView(Session& session, CarCanvas& drawing, QWidget* pa
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setTabKeyNavigation(false);
     table_->setIconSize({22, 22});
     table_->setFrameShape(QFrame::NoFrame);
     table_->verticalHeader()->hide();

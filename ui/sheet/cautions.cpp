@@ -1,6 +1,7 @@
 #include "sheet/cautions.hpp"
 
 #include "sheet/words.hpp"
+#include "text/said.hpp"
 
 #include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
@@ -16,7 +17,7 @@ constexpr double sign_width = 6.5;
 QString caution_words(const std::string& code) {
     const Caution* caution = find_caution(code);
     if (!caution) return {};
-    QString text = from_utf8(Core::tr(caution->text));
+    QString text = said(caution->text);
     // That sentence stands at the foot of every page.
     const QString decide = from_utf8(Core::tr(" Local rules and the adult in charge decide."));
     if (text.endsWith(decide)) text.chop(decide.size());

@@ -1,6 +1,7 @@
 #include "sheet/fitting.hpp"
 
-#include <rampwright/core/say.hpp>
+#include "text/said.hpp"
+
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
@@ -62,13 +63,12 @@ QString piece_words(const BallastPlan& piece, const Words& words) {
         break;
     }
     if (piece.turned != 0) text += Words::tr(", turned %1").arg(Words::angle(piece.turned));
-    return piece.material.empty() ? text
-                                  : QStringLiteral("%1, %2").arg(from_utf8(Core::tr(piece.material)), text);
+    return piece.material.empty() ? text : QStringLiteral("%1, %2").arg(said(piece.material), text);
 }
 
 QString held_words(const BallastPlan& piece, const Words& words) {
     if (const Holding* holding = find_holding(piece.held))
-        return Words::tr("%1, %2").arg(from_utf8(Core::tr(holding->name)),
+        return Words::tr("%1, %2").arg(said(holding->name),
                                        words.mass(piece.held_mass.value_or(holding->mass.value)));
     if (piece.held_mass) return Words::tr("%1 of glue, screw or plug").arg(words.mass(*piece.held_mass));
     if (piece.shape == PieceShape::putty) return Words::tr("pressed in, tape over it where allowed");

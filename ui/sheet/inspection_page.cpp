@@ -1,7 +1,7 @@
 #include "sheet/job.hpp"
 #include "sheet/table.hpp"
+#include "text/said.hpp"
 
-#include <rampwright/core/say.hpp>
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/rules/scale_words.hpp>
 
@@ -41,7 +41,7 @@ void put_inspection(Flow& flow, const Job& job) {
     for (const InspectionRow& row : inspection.rows)
         table.rows.push_back({rule_words(row), words_of(limit_text(row, words.units)),
                               words_of(value_text(row, words.units)), words_of(margin_text(row, words.units)),
-                              Cell(from_utf8(Core::tr(in_words(row.verdict))), row.verdict != Verdict::pass),
+                              Cell(said(in_words(row.verdict)), row.verdict != Verdict::pass),
                               Cell::Kind::blank, Cell::Kind::box});
     if (table.rows.empty()) flow.paragraph(Words::tr("The project states no rules: ask for the local ones."));
     put_table(flow, table);

@@ -10,9 +10,7 @@ namespace {
 
 /// Whether the plan's list of what is done in wood says one of these words.
 bool says_done(const CarPlan& plan, std::initializer_list<const char*> words) {
-    return std::any_of(plan.done.begin(), plan.done.end(), [&](const std::string& done) {
-        return std::any_of(words.begin(), words.end(), [&](const char* word) { return done == word; });
-    });
+    return std::any_of(words.begin(), words.end(), [&](const char* word) { return is_done(plan, word); });
 }
 
 /// On which side of the line to saw, and what the blade takes.

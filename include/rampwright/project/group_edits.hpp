@@ -18,9 +18,6 @@ struct Group {
     bool operator==(const Group&) const = default;
 };
 
-/// Whether a step of the work is marked as done on the real car: "sawn", "drilled".
-bool is_done(const CarPlan& plan, std::string_view step);
-
 /// Of a group, what may be moved: not a locked piece, nor putty, which lies where its cut is, nor a cut in
 /// drilled wood.
 Group movable(const CarPlan& plan, const Group& group);

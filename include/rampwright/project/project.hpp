@@ -383,6 +383,12 @@ struct Project {
     std::vector<Assumed> assumed; ///< every default taken, in the order of the file format
 };
 
+/// The place of the cut of that name in a car's list; none where there is none, or no name.
+std::optional<std::size_t> find_cut(const std::vector<CutPlan>& cuts, std::string_view name);
+
+/// Whether the plan says that a step is done in wood: "sawn", "drilled".
+bool is_done(const CarPlan& plan, std::string_view step);
+
 /// The car of that name or id, or nullptr.
 const CarPlan* find_car(const Project& project, std::string_view name_or_id);
 

@@ -64,6 +64,19 @@ void choose_view(Workbench& bench, Step step, const char* name) {
     throw std::runtime_error(std::string("no view ") + name);
 }
 
+void each_screen(Workbench& bench, const std::function<void(const Screen&)>& look) {
+    auto& views = bench.find<QTabBar>(QStringLiteral("views"));
+    for (auto* step : bench.window->findChildren<StepButton*>()) {
+        QTest::mouseClick(step, Qt::LeftButton);
+        for (int view = 0; view < std::max(1, views.count()); ++view) {
+            if (views.count() > 0) views.setCurrentIndex(view);
+            for (int i = 0; i < 5; ++i)
+                QApplication::processEvents();
+            look({step->text(), views.count() > 1 ? views.tabText(view) : QString()});
+        }
+    }
+}
+
 QString status_of(const Workbench& bench) {
     return bench.window->statusBar()->currentMessage();
 }

@@ -48,6 +48,17 @@ void go_to_step(Workbench& bench, int step);
 /// Goes to a step and clicks the tab of one of its views.
 void choose_view(Workbench& bench, Step step, const char* name);
 
+/// A step of the job in one of its views, as their buttons and tabs name them; a step of one view names none.
+struct Screen {
+    QString step, view;
+    std::string name() const {
+        return (view.isEmpty() ? step : step + QStringLiteral(", ") + view).toStdString();
+    }
+};
+
+/// Goes through every step and each of its views.
+void each_screen(Workbench& bench, const std::function<void(const Screen&)>& look);
+
 /// What the status line says.
 QString status_of(const Workbench& bench);
 
