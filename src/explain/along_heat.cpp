@@ -21,7 +21,7 @@ double dot(std::complex<double> a, std::complex<double> b) {
 struct Sample {
     double q = 0, at = 0, w = 0; ///< w: q'^2
     std::array<AlongHeat::WheelMeans, 4> wheels;
-    double air = 0, rear_stirring = 0, front_stirring = 0, rail_rate = 0, bounce = 0;
+    double air = 0, rear_stirring = 0, front_stirring = 0, rail_rate = 0, crossing = 0;
 };
 
 struct AxleState {
@@ -63,7 +63,7 @@ Sample sample_at(const ReadyHeat& ready, const Course::Stretch& stretch, const H
     s.rear_stirring = std::pow(speed, 1.5);
     s.front_stirring = std::pow(speed * pose.front_rate, 1.5) * pose.front_rate;
     s.rail_rate = pose.front_rate + car.front.radius * pose.pitch_rate;
-    if (car.guide.rail) s.bounce = car.guide.bounce_force(speed * pose.front_rate) * s.rail_rate;
+    if (car.guide.rail) s.crossing = car.guide.crossing_force(speed * pose.front_rate) * s.rail_rate;
     return s;
 }
 
@@ -205,7 +205,7 @@ AlongHeat sum_along(const ReadyHeat& ready, const TrackPlan& plan, double lighte
     along.rear_stirring = mean([](const Sample& s) { return s.rear_stirring; });
     along.front_stirring = mean([](const Sample& s) { return s.front_stirring; });
     along.rail_way = along.way * mean([](const Sample& s) { return s.rail_rate; });
-    along.bounce = along.way * mean([](const Sample& s) { return s.bounce; }) / along.rail_way;
+    along.crossing = along.way * mean([](const Sample& s) { return s.crossing; }) / along.rail_way;
     along.legs = legs_of(ready, plan, samples);
     along.fastest = find_fastest(heat);
     along.lightest = find_lightest(ready, samples, lightest_at);

@@ -110,14 +110,13 @@ void explain_rail(const Known& known, std::vector<Explanation>& list) {
     const Figures& f = known.figures;
     if (!f.budget.rail) return;
     const Guide& guide = known.ready.guide;
-    const std::string p = formula_number(guide.ride_probability);
     std::string time = "?";
     if (f.budget_time && f.budget_time->rail)
         time = format_milliseconds(*f.budget_time->rail, known.project.units);
     list.push_back(make_explanation(
         "budget_mj.rail", {{"energy", known.shown(*f.budget.rail, Quantity::energy)}, {"time", time}},
-        "(" + p + " × " + formula_number(guide.ride_force) + " + (1 − " + p + ") × " +
-            formula_number(known.along.bounce) + ") × " + formula_number(known.along.rail_way),
+        "(" + formula_number(guide.lean_force) + " + " + formula_number(guide.crossing) + " × " +
+            formula_number(known.along.crossing) + ") × " + formula_number(known.along.rail_way),
         *f.budget.rail, "J", true));
 }
 

@@ -147,12 +147,13 @@ void explain_guide(const Known& known, std::vector<Explanation>& list) {
                                             ") / " + formula_number(g.grip) + ") × " +
                                             formula_number(g.wheelbase) + " / " + formula_number(g.kick),
                                         *margin, ""));
-    const bool smooth = g.align > 0 && g.hold_width > 0 && std::isfinite(*margin);
+    const bool smooth = g.hold_width > 0 && std::isfinite(*margin);
     list.push_back(make_explanation(
         "steer.ride_probability", {{"chance", known.shown(*ride, Quantity::percent)}},
-        smooth ? "Φ((" + formula_number(g.steer) + " − " + formula_number(g.rear_toe) + " − " +
-                     formula_number(g.need) + ") / " + formula_number(g.align) + ") × Φ((" +
-                     formula_number(*margin) + " − 1) / " + formula_number(g.hold_width) + ")"
+        smooth ? "Φ((" + formula_number(*margin) + " − " + formula_number(hold_margin) + ") / √(" +
+                     formula_number(g.hold_width) + "^2 + (" + formula_number(g.moment_per_steer()) + " / " +
+                     formula_number(g.kick) + ")^2 × (" + formula_number(g.align) + "^2 + " +
+                     formula_number(g.need) + "^2)))"
                : "",
         *ride, ""));
 }

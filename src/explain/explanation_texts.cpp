@@ -112,8 +112,8 @@ constexpr std::array texts{
         "budget_mj.rail",
         "Leaning on the guide rail or bumping into it costs {energy}, and {time} "
         "of the heat.",
-        "(chance to ride × force riding + (1 − chance) × mean force bouncing) × distance; the mean "
-        "is summed up along the heat; a reduced model",
+        "(force leaning on a rail + how often it changes rails × mean force changing) × distance; the "
+        "mean is summed up along the heat; a reduced model",
         "docs/model.md, Going straight", "Going straight"},
     ExplanationText{
         "budget_mj.air",
@@ -136,8 +136,8 @@ constexpr std::array texts{
     ExplanationText{"steer.ride_probability",
                     "The chance that it glides along the rail and does not bounce from side to side is "
                     "{chance}.",
-                    "Φ((steer − rear toe − steer the track takes up) / what the holes leave) × Φ((margin − "
-                    "1) / width of the passage)",
+                    "Φ((margin − 1.3) / √(width of the passage² + (margin / net steer)² × (what the holes "
+                    "leave² + what the track takes up²)))",
                     "docs/model.md, Going straight; a reduced model", "Going straight"},
 };
 

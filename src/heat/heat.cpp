@@ -5,11 +5,19 @@
 
 namespace rampwright {
 
+namespace {
+
+/// What wheels stir goes with v^1.5, the one force that is not even in speed: below this, m/s, too little of
+/// it is left to be seen.
+constexpr double slow = 0.1;
+
+} // namespace
+
 HeatResult Runner::run() {
     restart(course_.stretches().front());
     nodes_.reserve(Collocation::most);
     const double push = at(course_.stretches().front(), course_.start()).solve(0).acceleration;
-    if (push > 0) first_root_ = bounce_hold_speed / std::sqrt(2 * push);
+    if (push > 0) first_root_ = slow / std::sqrt(2 * push);
     for (const Course::Stretch& stretch : course_.stretches()) {
         cross(stretch);
         if (stopped_) break;
@@ -56,8 +64,8 @@ void Runner::cross(const Course::Stretch& stretch) {
 }
 
 /// Cuts a stretch into the intervals to begin with; they wait with the nearest last. Speed goes with the
-/// root, and what air and guide do is even in speed but for a scale near rest: intervals that grow from there
-/// by a constant factor are alike.
+/// root, and what air and guide do is even in speed but for the wheels' stirring: intervals that grow from
+/// where that begins by a constant factor are alike.
 void Runner::divide(double from, double to) {
     waiting_.clear();
     const double widest = options_.nodes > 0 ? std::numeric_limits<double>::infinity() : widest_;

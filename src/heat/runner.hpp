@@ -111,7 +111,7 @@ private:
     struct Last {
         double q = 0, front_q = 0, rate = 1, rate_rate = 0;
     } last_;                ///< pose: the front centre is guessed from it
-    double first_root_ = 0; ///< where the guide's force is past what it does near rest
+    double first_root_ = 0; ///< where the wheels begin to stir the air
     double w_ = 0;
     double time_ = 0;
     double way_ = 0;        ///< q, on a straight

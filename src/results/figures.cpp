@@ -47,15 +47,19 @@ void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& re
 /// The part of the steer figures that a guide rail makes.
 void fill_rail(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const LaneRail& rail) {
     SteerFigures& steer = figures.steer;
-    const double wheelbase = ready.wheels.wheelbase;
-    const double speed = figures.heat.finished ? figures.heat.finish_speed : figures.heat.top_speed;
+    const GuideSetup setup = guide_setup(ready.wheels, std::max(0.0, side_gap(ready.wheels, rail)),
+                                         std::max(0.0, ready.level.front));
+    // What a crossing costs, meaned over a heat by what a force costs in time there, is that at the mean speed.
+    const double way = ready.track->finish_line() - ready.track->start_line();
+    const double speed =
+        figures.heat.finished && figures.heat.time ? way / *figures.heat.time : figures.heat.top_speed;
     steer.ride_probability = ready.guide.ride_probability;
     steer.guidance_margin = ready.guide.margin;
     steer.ride_force = ready.guide.ride_force;
-    steer.bounce_force = ready.guide.bounce_force(speed);
-    const double gap = std::max(0.0, side_gap(ready.wheels, rail));
-    steer.best_toe = best_steer(ready.wheels, gap, std::max(0.0, ready.level.front), speed);
-    if (plan.steer.over) steer.best_drift = drift_from_steer(wheelbase, *steer.best_toe, *plan.steer.over);
+    steer.bounce_force = bounce_force(setup, speed);
+    steer.best_toe = best_steer(setup, speed);
+    if (plan.steer.over)
+        steer.best_drift = drift_from_steer(setup.wheelbase, *steer.best_toe, *plan.steer.over);
     *steer.best_toe *= ridden_side(ready.wheels.wheels);
 }
 

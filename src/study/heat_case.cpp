@@ -11,11 +11,6 @@ namespace {
 /// than what is asked: at worst 6e-8 s.
 constexpr double study_tolerance = 1e-7;
 
-/// A bound no car exceeds: everything released goes into speed.
-double greatest_speed(const Track& track) {
-    return std::sqrt(2 * track.gravity() * (std::abs(track.start_height()) + 0.05));
-}
-
 } // namespace
 
 HeatCase make_case(const Project& project, std::size_t car) {
@@ -37,8 +32,7 @@ ReadyHeat make_ready(const HeatCase& heat_case, std::shared_ptr<const Track> tra
     const Air air = moist_air(heat_case.air.temperature, heat_case.air.pressure, heat_case.air.humidity);
     const bool rail = heat_case.track.rail.has_value();
     const double gap = rail ? std::max(0.0, side_gap(wheels, *heat_case.track.rail)) : 0;
-    const Guide guide =
-        make_guide(wheels, heat_case.track, gap, std::max(0.0, level.front), greatest_speed(*track));
+    const Guide guide = make_guide(wheels, heat_case.track, gap, std::max(0.0, level.front));
     const auto losses = wheel_losses(wheels, rail, air.density, air.dynamic_viscosity);
     HeatCar car = prepare(wheels, losses, level, air.density, guide);
     Course course(*track, car);

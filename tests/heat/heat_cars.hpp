@@ -233,7 +233,7 @@ inline PlainCar draw_car(Draw& draw, const Include& include = {}) {
         guide.need = draw.between(0.2, 0.8) * degree;
         guide.kick = draw.between(0.6e-3, 2.2e-3);
         guide.hold_width = 0.35;
-        car.guide = make_guide(guide, 8.0);
+        car.guide = make_guide(guide);
     }
     return car;
 }

@@ -8,34 +8,35 @@ namespace planar {
 
 namespace {
 
-/// Waves between `shortest` and four times that, of this root mean square.
+/// Waves between `shortest` and four times that, of this root mean square, read step by step: sines that turn
+/// by the same angle each time.
 class Waves {
 public:
-    Waves(double size, double shortest, std::mt19937_64& random) {
+    Waves(double size, double shortest, double stride, std::mt19937_64& random) {
         std::uniform_real_distribution<double> uniform;
-        for (auto& [amplitude, number, phase] : waves_) {
-            number = 2 * M_PI / (shortest * (1 + 3 * uniform(random)));
-            phase = 2 * M_PI * uniform(random);
-            amplitude = size * std::sqrt(2.0 / count);
+        for (Wave& wave : waves_) {
+            const double number = 2 * M_PI / (shortest * (1 + 3 * uniform(random)));
+            const double phase = 2 * M_PI * uniform(random), amplitude = size * std::sqrt(2.0 / count);
+            wave = {amplitude * std::sin(phase), amplitude * std::cos(phase), std::sin(number * stride),
+                    std::cos(number * stride)};
         }
     }
-    double height(double x) const {
+    /// The height here, and on by one stride.
+    double next() {
         double sum = 0;
-        for (const auto& [amplitude, number, phase] : waves_)
-            sum += amplitude * std::sin(number * x + phase);
-        return sum;
-    }
-    double slope(double x) const {
-        double sum = 0;
-        for (const auto& [amplitude, number, phase] : waves_)
-            sum += amplitude * number * std::cos(number * x + phase);
+        for (auto& [sine, cosine, turn_sine, turn_cosine] : waves_) {
+            sum += sine;
+            const double on = sine * turn_cosine + cosine * turn_sine;
+            cosine = cosine * turn_cosine - sine * turn_sine;
+            sine = on;
+        }
         return sum;
     }
 
 private:
     static constexpr int count = 5;
     struct Wave {
-        double amplitude, number, phase;
+        double sine, cosine, turn_sine, turn_cosine;
     };
     std::array<Wave, count> waves_;
 };
@@ -50,7 +51,9 @@ Outcome run(const Car& car, const Lane& lane, double speed, double length, std::
     std::mt19937_64 random(seed);
     std::normal_distribution<double> normal;
     std::uniform_real_distribution<double> uniform(-1, 1);
-    const Waves uneven(lane.uneven, lane.shortest_wave, random), wavy(lane.wavy, lane.shortest_wave, random);
+    // A touch lasts some 5 ms.
+    const double dt = 2e-4;
+    Waves uneven(lane.uneven, lane.shortest_wave, speed * dt, random);
 
     const double to_front = car.wheelbase - car.ahead, to_rear = car.ahead;
     // A rail as a stiff spring with a damper that gives the restitution to a mass like the car's front.
@@ -61,7 +64,6 @@ Outcome run(const Car& car, const Lane& lane, double speed, double length, std::
     const double damping =
         -2 * log_e / std::sqrt(M_PI * M_PI + log_e * log_e) * std::sqrt(stiffness * front_mass);
 
-    const double dt = 1e-4;
     const auto steps = static_cast<long>(length / speed / dt);
     double y = 0.8 * lane.gap * uniform(random), yaw = 0.005 * normal(random), vy = speed * yaw, spin = 0;
     double kick = 0, next_kick = 0, lost = 0, way = 0, held = 0;
@@ -86,12 +88,10 @@ Outcome run(const Car& car, const Lane& lane, double speed, double length, std::
             power += side * slip * speed;
         };
         wheels(to_front, car.steer, car.front_load);
-        wheels(-to_rear, car.rear_toe + uneven.height(x), car.rear_load);
+        wheels(-to_rear, car.rear_toe + uneven.next(), car.rear_load);
 
         const auto rails = [&](double arm, bool front) {
-            const bool straight = lane.wavy == 0;
-            const double off = y + arm * yaw - (straight ? 0 : wavy.height(x + arm));
-            const double rate = vy + arm * spin - (straight ? 0 : wavy.slope(x + arm) * speed);
+            const double off = y + arm * yaw, rate = vy + arm * spin;
             for (int side : {1, -1}) {
                 const double depth = side * off - (front ? lane.gap : lane.rear_gap), closing = side * rate;
                 const bool in = depth > 0;

@@ -24,10 +24,9 @@ struct Lane {
     double touch_share; ///< and in a touch
     double restitution;
     double uneven;             ///< rad, steer that the surface's unevenness takes up, root mean square
-    double wavy;               ///< m, root mean square of the rail's own waves
     double kick;               ///< N m, yaw moment of joints, root mean square, another every `kick_length`
     double kick_length = 0.25; ///< m
-    double shortest_wave = 2;  ///< m, of both; the longest is four times that
+    double shortest_wave = 2;  ///< m, of the unevenness; the longest is four times that
 };
 
 struct Outcome {

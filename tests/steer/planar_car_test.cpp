@@ -63,8 +63,7 @@ Racer drawn_racer(std::mt19937_64& random) {
              0,    0,           s.grip,      s.creep};
     // The rear wheels' faces stand clear of the rail: see the last test.
     r.lane = {s.side_gap,    s.side_gap + 0.004, s.rail_friction, s.ride_share,
-              s.touch_share, s.restitution,      s.need,          0,
-              s.kick};
+              s.touch_share, s.restitution,      s.need,          s.kick};
     steer_to(r, between(0, 2) * degree);
     return r;
 }
@@ -97,8 +96,8 @@ TEST_CASE("riding or bouncing, and what it costs, as a planar simulation finds i
         // This car's rear pair points where its holes let it; both are told.
         racer.car.rear_toe = racer.setup.rear_toe = racer.setup.align * normal(random);
         racer.setup.align = 0.01 * degree;
-        const Seen seen = simulate(racer, 8, 1000 + 10 * static_cast<std::uint64_t>(i));
-        const Guide guide = make_guide(racer.setup, 5);
+        const Seen seen = simulate(racer, 40, 1000 + 100 * static_cast<std::uint64_t>(i));
+        const Guide guide = make_guide(racer.setup);
         const bool right = (guide.ride_probability > 0.5) == (seen.contact > 0.5);
         told_right += right;
         near_half += !right && std::abs(seen.contact - 0.5) < 0.15;
@@ -112,11 +111,11 @@ TEST_CASE("riding or bouncing, and what it costs, as a planar simulation finds i
               << within_two << ", model over simulation 5 % " << ratios[10] << ", median " << ratios[100]
               << ", 95 % " << ratios[190] << '\n';
     CHECK(told_right >= 0.9 * cars);
-    // The others wag (see the last test but one): the model says too little, never too much.
-    CHECK(within_two >= 0.85 * cars);
-    CHECK(ratios[100] > 0.7);
-    CHECK(ratios[100] < 1.4);
-    CHECK(ratios[190] < 2);
+    CHECK(within_two >= 0.97 * cars);
+    CHECK(ratios[100] > 0.9);
+    CHECK(ratios[100] < 1.1);
+    CHECK(ratios[10] > 0.7);
+    CHECK(ratios[190] < 1.4);
 }
 
 namespace {
@@ -135,7 +134,7 @@ public:
         double sum = 0;
         for (std::size_t k = 0; k < toes_.size(); ++k) {
             racer_.car.rear_toe = toes_[k];
-            sum += planar::run(racer_.car, racer_.lane, racer_.speed, 10, seed_ + k).loss;
+            sum += planar::run(racer_.car, racer_.lane, racer_.speed, 12, seed_ + k).loss;
         }
         return sum / static_cast<double>(toes_.size());
     }
@@ -147,10 +146,11 @@ private:
 };
 
 constexpr double scan_step = 0.25 * degree;
+using Scan = std::array<double, 17>;
 
-/// The losses at 0 to 3 degrees.
-std::array<double, 13> scan_of(ExpectedLoss& loss) {
-    std::array<double, 13> scan{};
+/// The losses at 0 to 4 degrees.
+Scan scan_of(ExpectedLoss& loss) {
+    Scan scan{};
     for (std::size_t k = 0; k < scan.size(); ++k)
         scan[k] = loss(static_cast<double>(k) * scan_step);
     return scan;
@@ -160,12 +160,28 @@ struct Best {
     double steer = 0, loss = 0;
 };
 
-/// A parabola through the least of a scan and its neighbours.
-Best best_of(const std::array<double, 13>& scan) {
-    const auto k = static_cast<std::size_t>(std::min_element(scan.begin(), scan.end()) - scan.begin());
-    Best best{static_cast<double>(k) * scan_step, scan[k]};
-    if (k > 0 && k + 1 < scan.size())
-        best.steer += scan_step / 2 * (scan[k - 1] - scan[k + 1]) / (scan[k - 1] - 2 * scan[k] + scan[k + 1]);
+/// The least of the parabola that lies nearest (least squares) to the least of a scan and two neighbours on
+/// each side: many optima are flat, and a scan keeps some scatter.
+Best best_of(const Scan& scan) {
+    const auto least = std::min_element(scan.begin(), scan.end());
+    const auto k = static_cast<std::size_t>(least - scan.begin());
+    Best best{static_cast<double>(k) * scan_step, *least};
+    if (k == 0 || k + 1 == scan.size()) return best;
+    const std::size_t reach = std::min({std::size_t{2}, k, scan.size() - 1 - k});
+    double s2 = 0, s4 = 0, y0 = 0, y1 = 0, y2 = 0;
+    const auto n = static_cast<double>(2 * reach + 1);
+    for (std::size_t i = k - reach; i <= k + reach; ++i) {
+        const double x = static_cast<double>(i) - static_cast<double>(k), y = scan[i];
+        s2 += x * x;
+        s4 += x * x * x * x;
+        y0 += y;
+        y1 += x * y;
+        y2 += x * x * y;
+    }
+    const double slope = y1 / s2, bend = (y2 - s2 * y0 / n) / (s4 - s2 * s2 / n);
+    if (bend > 0)
+        best.steer += scan_step * std::clamp(-slope / (2 * bend), -static_cast<double>(reach),
+                                             static_cast<double>(reach));
     return best;
 }
 
@@ -205,14 +221,14 @@ Racer usual_racer() {
          .hold_width = 0.35};
     r.speed = 4;
     r.car = {0.1417, 2.7e-4, 0.1111, 0.0118, 0.147, 1.2426, 0, 0, 0.3, 10};
-    r.lane = {0.003, 0.007, 0.2, 0.25, 0.6, 0.5, s.need, 0, s.kick};
+    r.lane = {0.003, 0.007, 0.2, 0.25, 0.6, 0.5, s.need, s.kick};
     return r;
 }
 
 } // namespace
 
 TEST_CASE("the best steer as a planar simulation finds it") {
-    ExpectedLoss usual(usual_racer(), 4000, 48);
+    ExpectedLoss usual(usual_racer(), 4000, 400);
     const Best best = best_of(scan_of(usual));
     const double model = best_steer(usual_racer().setup, 4);
     const double extra = usual(model) - best.loss;
@@ -227,7 +243,7 @@ TEST_CASE("the best steer as a planar simulation finds it") {
 
 namespace {
 
-/// What steering by the model costs drawn cars, apart for those that wag and those that do not.
+/// How far the model's best steer lies from the simulation's, and what that costs; apart for cars that wag.
 void compare_best_steer(unsigned seed, int cars) {
     std::mt19937_64 random(seed);
     int near = 0, alike = 0, cheap = 0, steady = 0, steady_near = 0;
@@ -236,15 +252,20 @@ void compare_best_steer(unsigned seed, int cars) {
     for (int i = 0; i < cars; ++i) {
         const Racer racer = drawn_racer(random);
         // Two draws of starts and rear pairs: how far they part is the simulation's own doubt.
-        const auto number = 5000 + 100 * static_cast<std::uint64_t>(i);
-        ExpectedLoss first(racer, number, 24), second(racer, number + 50000, 24);
+        const auto number = 5000 + 1000 * static_cast<std::uint64_t>(i);
+        ExpectedLoss first(racer, number, 60), second(racer, number + 500000, 60);
         const auto one = scan_of(first), two = scan_of(second);
-        std::array<double, 13> both{};
+        Scan both{};
         for (std::size_t k = 0; k < both.size(); ++k)
             both[k] = 0.5 * (one[k] + two[k]);
         const Best found = best_of(both);
         const double steer = best_steer(racer.setup, racer.speed);
         const double extra = std::max(0.0, 0.5 * (first(steer) + second(steer)) - found.loss);
+        if (std::abs(steer - found.steer) >= 0.3 * degree)
+            std::cout << "planar referee: car " << i << " of " << seed << ": " << found.steer / degree
+                      << " deg (" << best_of(one).steer / degree << " and " << best_of(two).steer / degree
+                      << "), model " << steer / degree << ", gain " << wag_gain(racer) << ", " << extra * 1e3
+                      << " mN\n";
         const bool close = std::abs(steer - found.steer) < 0.3 * degree;
         near += close;
         alike += std::abs(best_of(one).steer - best_of(two).steer) < 0.3 * degree;
@@ -266,22 +287,45 @@ void compare_best_steer(unsigned seed, int cars) {
               << " mN, " << times[middle] << " ms, worst " << costs.back() << " mN, " << times.back()
               << " ms; of " << steady << " cars that do not wag " << steady_near
               << " lie within 0.3 deg, worst " << worst_steady << " mN\n";
-    CHECK(cheap >= cars / 2);
-    CHECK(costs[middle] < 0.4);
-    CHECK(times[middle] < 2);
-    // Where nothing wags the model's steer is as good as the simulation's.
+    CHECK(near >= 0.9 * cars);
+    CHECK(costs[middle] < 0.05);
+    CHECK(times[middle] < 0.5);
+    CHECK(costs.back() < 1);
+    // Where nothing wags the model's steer is the simulation's.
     REQUIRE(steady >= cars / 4);
-    CHECK(worst_steady < 0.5);
+    CHECK(steady_near == steady);
+    CHECK(worst_steady < 0.2);
 }
 
 } // namespace
 
-// The goal, 0.3 degrees for every car, is not reached: the model knows nothing of wagging, which more steer
-// cures, and half the optima are flatter than the simulation can tell. How often it is stands in the output;
-// the checks hold what is reached today, on two sets of cars.
+// The model's two fitted values come from other cars of the same kind (guide.cpp): none of these.
 TEST_CASE("the best steer of drawn cars, and what missing it costs") {
-    compare_best_steer(32, 16);
-    compare_best_steer(77, 16);
+    compare_best_steer(32, 20);
+}
+
+TEST_CASE("the best steer of other drawn cars, and what missing it costs") {
+    compare_best_steer(77, 20);
+}
+
+TEST_CASE("lanes and holes move the best steer as a planar simulation has it") {
+    const auto best = [](double align, double need, double kick) {
+        Racer racer = usual_racer();
+        racer.setup.align = align * degree;
+        racer.lane.uneven = racer.setup.need = need * degree;
+        racer.lane.kick = racer.setup.kick = kick;
+        ExpectedLoss loss(racer, 9000, 120);
+        const double found = best_of(scan_of(loss)).steer, model = best_steer(racer.setup, racer.speed);
+        std::cout << "planar referee: holes " << align << " deg, lane " << need << " deg: best steer "
+                  << found / degree << " deg, model " << model / degree << " deg\n";
+        CHECK(std::abs(found - model) < 0.3 * degree);
+        return found;
+    };
+    const double fair = best(0.2, 0.4, 1.4e-3);
+    CHECK(best(0.2, 0.7, 2.0e-3) > fair); // rough
+    CHECK(best(0.2, 0.2, 0.9e-3) < fair); // smooth
+    CHECK(best(0.4, 0.4, 1.4e-3) > fair); // drill press
+    best(0.8, 0.4, 1.4e-3);               // slots
 }
 
 TEST_CASE("riding on a straight lane costs what the closed form says") {
@@ -298,7 +342,7 @@ TEST_CASE("riding on a straight lane costs what the closed form says") {
             const Seen seen = simulate(racer, 4, 50);
             CAPTURE(steer, rear);
             CHECK(seen.contact == Approx(1).margin(0.01));
-            CHECK(make_guide(racer.setup, 5).ride_force == Approx(seen.loss).epsilon(0.03));
+            CHECK(make_guide(racer.setup).ride_force == Approx(seen.loss).epsilon(0.03));
         }
 }
 
@@ -313,7 +357,7 @@ TEST_CASE("where the reduced model fails: a car that wags") {
     steer_to(racer, 1.0 * degree);
     racer.lane.uneven = racer.setup.need = 0.2 * degree;
     const Seen seen = simulate(racer, 8, 70);
-    const double model = guide_force_at(racer.setup, racer.speed);
+    const double model = make_guide(racer.setup).force(racer.speed);
     std::cout << "planar referee: light front wagging, simulation " << seen.loss * 1e3 << " mN at "
               << 100 * seen.contact << " % contact, model " << model * 1e3 << " mN\n";
     CHECK(seen.loss > 1.5 * model);

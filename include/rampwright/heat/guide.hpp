@@ -20,16 +20,30 @@ struct GuideSetup {
     double creep = 0;          ///< creep stiffness per load, 1/rad
     double rail_friction = 0;
     double ride_share = 0;  ///< part of the sliding that counts while it rides
-    double touch_share = 0; ///< the same at a touch while it bounces
+    double touch_share = 0; ///< the same at a touch, and against the other rail
     double restitution = 0;
     double align = 0;      ///< rad, one sigma of what the holes leave
     double need = 0;       ///< rad, steer that the lane's unevenness takes up, one sigma
     double kick = 0;       ///< N m, yaw moment of joints and bumps
     double hold_width = 0; ///< width of the passage from not holding to holding, in margins
 
+    /// rad, the front wheel's steer less the rear pair's: a car whose rear wheels point aside crabs along the
+    /// rail, and the front wheel slips by the difference.
+    double net_steer() const { return steer - rear_toe; }
+    /// rad, one sigma of the net steer: what the holes leave and what the lane takes up.
+    double spread() const;
     /// Side force of the steered wheel at that much toe, N; odd in it.
     double side_force(double toe) const;
+    /// N m/rad, moment of the steered tread about the rear axle over the net steer; at none, its slope.
+    double moment_per_steer() const;
+    /// Guidance margin: moment of the steered tread at the net steer over that of the joints; infinite
+    /// without joints.
+    double margin() const;
 };
+
+/// The guidance margin from which a car is believed to hold the rail: at 1 the joints still throw it off
+/// often enough to keep it bouncing. [fit], to the planar simulation.
+inline constexpr double hold_margin = 1.3;
 
 /// Mean toe of an axle's touching wheels, rad, positive to the car's left; zero where none touches.
 double mean_toe(const std::array<Wheel, 4>& wheels, bool front);
@@ -42,72 +56,60 @@ double ridden_side(const std::array<Wheel, 4>& wheels);
 /// @param front_load level standing load of the touching front wheels, N.
 GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_load);
 
-/// Speed below which the bouncing term is held, m/s (see `Guide::bounce_force`).
-inline constexpr double bounce_hold_speed = 0.1;
-
 /// The guide rail and the steer of the front wheel: a reduced model of going straight, which says how often
 /// the car holds the rail, not when. Its inputs are meant to be calibrated.
 ///
-/// Holding and riding go by the net steer, the front wheel's less the rear pair's mean: a car whose rear
-/// wheels point aside crabs along the rail, and the front wheel slips by the difference.
+/// The steered tread, F(δ) at the net steer, and the joints' moment M together push the front to one side. At
+/// each moment it leans with |F + M/L| on one rail: the one it is to ride, of whose friction only the ride
+/// share counts, or the other, of whose friction the touch share does. M is normal with the size `kick`; the
+/// net steer wanders by `spread()`. Where the sum changes sides, the car crosses from rail to rail, and that
+/// costs once more. How often that happens, of as often as it could, is 4 Φ(F L/M) Φ(-F L/M); what it then
+/// costs, per metre,
+///     ½ touch_share rail_friction m_e v² gap / L² × t² / (t² + 1.5²),   t = (1 + e) m_e v² / (C W L):
+/// t is the swing. A touch turns the car about its rear axle by (1 + e) times the angle it came at, per
+/// wheelbase, and the tread takes m_e v² / (C W) to stop that: above 2 the front crosses harder than it came,
+/// and wags from rail to rail. ½ and 1.5 are fitted [fit] to a planar simulation, with joints every quarter
+/// metre, at 1 to 5 m/s.
 ///
-/// Where it fails (tests/steer/planar_car_test.cpp, a planar simulation of a car between two rails):
+/// Where it fails (tests/steer/planar_car_test.cpp, that simulation on other cars):
 /// - The rear wheels' faces are taken to stand clear of the rail. A rear pair that points towards the ridden
-/// rail
-///   by r settles L r nearer to it than the front wheel; with no more room there than in front it rubs, at
-///   several millinewtons.
-/// - A car with a light front wheel or little steer, a wide gap and speed can wag: each touch sends the front
-/// across
-///   harder than it came. That costs several times the bouncing force, a car believed to ride may not, and
-///   more steer than the model thinks best can cure it.
+///   rail by r settles L r nearer to it than the front wheel; with no more room there than in front it rubs,
+///   at several millinewtons.
+/// - A car with hardly any joints to jolt it that has begun to wag may go on doing so for long: at no steer
+///   several times the force given here. Steer cures that as the model says.
 /// - Waves of the rail itself are not in it.
 struct Guide {
     bool rail = false;           ///< without a rail every figure is zero
     double steer = 0;            ///< rad, as in GuideSetup
     double rear_toe = 0;         ///< rad, as in GuideSetup
-    double ride_probability = 0; ///< 0..1
-    double margin = 0;           ///< guidance margin: moment of the steered tread over that of the joints
-    double ride_force = 0;       ///< N, retarding, while it rides
+    double ride_probability = 0; ///< 0..1, Φ((G - 1.3) / hypot(hold_width, spread dG)), dG = G / net steer
+    double margin = 0;           ///< guidance margin G
+    double ride_force = 0;       ///< N, retarding, while it rides at just the net steer
 
-    /// Mean retarding force while it bounces, N, along the path at the front contact, for 0 <= v.
-    /// Read from a table up to the speed the guide was made for, held at its end beyond. Relative error below
-    /// 1e-6; on a lane without joints to speak of (a kick below 0.2 N mm), where the force vanishes towards
-    /// rest, that of its value at the end.
-    ///
-    /// Per touch eta mu m v² psi (1 + e) + 1/2 m v² psi² (1 - e²), over the distance between touches, meaned
-    /// over the mean toe of the rear pair. The second term grows as 1/v towards rest, because the model lets
-    /// the joints' moment turn a standing car: its power is finite, but a start from rest would not be. It is
-    /// held with 1/sqrt(v² + v0²), v0 = bounce_hold_speed: smooth in v², less than 1e-3 of the force above
-    /// 2 m/s, and microseconds of a heat.
-    double bounce_force(double speed) const;
+    double lean_force = 0; ///< N, leaning and slipping, the mean over joints and spread
+    double crossing = 0;   ///< 0..1: how often it changes rails, of as often as it could
 
-    /// P ride_force + (1 - P) bounce_force(v), N. About 20 ns.
+    /// What changing rails as often as it could would cost at that speed, N along the path at the front
+    /// contact; smooth in v².
+    double crossing_force(double speed) const;
+
+    /// Expected force, N: lean_force + crossing * crossing_force(v).
     double force(double speed) const;
 
-    /// Chebyshev series of the two parts of bounce_force over a mapped energy, see guide.cpp.
-    static constexpr std::size_t terms = 20;
-    alignas(16) std::array<std::array<double, 2>, terms> table{};
-    double map_gain = 0, map_speed_squared = 1; ///< x = gain v² / (v² + w²) - 1
-    double last_speed = 0;                      ///< m/s
+    double crossing_per_speed2 = 0; ///< kg/m
+    double swing_speed4 = 0;        ///< (m/s)^4, v^4 at a swing of 1.5
 };
 
-/// @param top_speed greatest speed asked for, m/s.
-/// A few microseconds. A front load of zero is allowed: the car does not hold the rail.
-Guide make_guide(const GuideSetup& setup, double top_speed);
+/// About 2 us. A front load of zero is allowed: the car does not hold the rail.
+Guide make_guide(const GuideSetup& setup);
 
 /// The guide of a car on a track; without a rail, one whose forces are zero.
-Guide make_guide(const CarOnWheels& car, const TrackPlan& track, double side_gap, double front_load,
-                 double top_speed);
+Guide make_guide(const CarOnWheels& car, const TrackPlan& track, double side_gap, double front_load);
 
-/// Mean bouncing force at one speed, N, from the integral itself rather than the table.
-double bounce_force_at(const GuideSetup& setup, double speed);
+/// Expected force of the same car without net steer, N: what it costs to bounce between the rails.
+double bounce_force(GuideSetup setup, double speed);
 
-/// Expected force at one speed, N: what `Guide::force` reads from its table.
-double guide_force_at(const GuideSetup& setup, double speed);
-
-/// Steer between 0 and 6 degrees that makes the expected guide force at `speed` least, rad. How flat that
-/// optimum is follows from `guide_force_at`.
+/// Steer between 0 and 6 degrees that makes the expected guide force at `speed` least, rad.
 double best_steer(GuideSetup setup, double speed);
-double best_steer(const CarOnWheels& car, double side_gap, double front_load, double speed);
 
 } // namespace rampwright
