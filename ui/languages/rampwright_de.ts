@@ -4586,10 +4586,6 @@
         <translation>Oberfläche</translation>
     </message>
     <message>
-        <source>Fro&amp;m a File…</source>
-        <translation>Aus &amp;Datei…</translation>
-    </message>
-    <message>
         <source>Group</source>
         <translation>Gruppe</translation>
     </message>
@@ -4608,10 +4604,6 @@
     <message>
         <source>Open a Table of Axles</source>
         <translation>Tabelle der Achsen öffnen</translation>
-    </message>
-    <message>
-        <source>P&amp;aste a Table</source>
-        <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
         <source>Rem&amp;ove the Axle</source>
@@ -4661,6 +4653,17 @@
     <message>
         <source>The column “%1” means nothing here.</source>
         <translation>Die Spalte „%1“ bedeutet hier nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::BenchTableView</name>
+    <message>
+        <source>P&amp;aste a Table</source>
+        <translation>T&amp;abelle einfügen</translation>
+    </message>
+    <message>
+        <source>Fro&amp;m a File…</source>
+        <translation>Aus &amp;Datei…</translation>
     </message>
 </context>
 <context>
@@ -9910,10 +9913,6 @@ keins übrig</translation>
         <translation>Vier Räder vom Messplatz einsetzen</translation>
     </message>
     <message>
-        <source>Fro&amp;m a File…</source>
-        <translation>Aus &amp;Datei…</translation>
-    </message>
-    <message>
         <source>Measured wheels</source>
         <translation>Gemessene Räder</translation>
     </message>
@@ -9928,10 +9927,6 @@ keins übrig</translation>
     <message>
         <source>Open a Table of Wheels</source>
         <translation>Tabelle der Räder öffnen</translation>
-    </message>
-    <message>
-        <source>P&amp;aste a Table</source>
-        <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
         <source>Rem&amp;ove the Wheel</source>
