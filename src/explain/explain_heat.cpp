@@ -21,6 +21,24 @@ Motion motion_at(const ReadyHeat& ready, double q) {
     return {(pose.rear.at + arm).imag(), std::abs(rate), pose.front_rate, pose.pitch_rate};
 }
 
+/// What turns while the centre of mass goes at a speed, and the energy in it.
+struct Turning {
+    double rear_speed = 0, front_speed = 0; ///< m/s, of the treads
+    double pitch_speed = 0;                 ///< rad/s
+    double spin = 0, pitch = 0;             ///< J
+};
+
+Turning turning_at(const HeatCar& car, const Motion& motion, double speed) {
+    Turning t;
+    t.rear_speed = speed / motion.centre_rate;
+    t.front_speed = t.rear_speed * motion.front_rate;
+    t.pitch_speed = std::abs(t.rear_speed * motion.pitch_rate);
+    t.spin = 0.5 * (car.rear.spin_mass * t.rear_speed * t.rear_speed +
+                    car.front.spin_mass * t.front_speed * t.front_speed);
+    t.pitch = 0.5 * car.pitch_inertia * t.pitch_speed * t.pitch_speed;
+    return t;
+}
+
 /// "a × b + ..." over the touching wheels, less those that are zero.
 std::string over_wheels(const Known& known, const std::function<std::string(std::size_t)>& term) {
     std::string sum;
@@ -181,14 +199,10 @@ void explain_extremes(const Known& known, std::vector<Explanation>& list) {
     if (f.heat.finished) {
         const Motion start = motion_at(ready, ready.course.start()),
                      there = motion_at(ready, known.along.fastest.q);
-        const double rear_speed = f.heat.top_speed / there.centre_rate;
-        const double front_speed = rear_speed * there.front_rate;
-        const double spin = 0.5 * (ready.car.rear.spin_mass * rear_speed * rear_speed +
-                                   ready.car.front.spin_mass * front_speed * front_speed);
-        const double pitch = 0.5 * ready.car.pitch_inertia * std::pow(rear_speed * there.pitch_rate, 2);
+        const Turning turning = turning_at(ready.car, there, f.heat.top_speed);
         fastest = "√(2 × (" + n(ready.car.mass) + " × " + n(ready.course.gravity()) + " × " +
-                  n(start.height - there.height) + " − " + n(spin) + " − " + n(pitch) + " − " +
-                  n(known.along.fastest.lost) + ") / " + n(ready.car.mass) + ")";
+                  n(start.height - there.height) + " − " + n(turning.spin) + " − " + n(turning.pitch) +
+                  " − " + n(known.along.fastest.lost) + ") / " + n(ready.car.mass) + ")";
         const AlongHeat::Lightest& l = known.along.lightest;
         if (l.as_if_carrying)
             lightest = "(" + n(l.weight) + " + " + n(l.per_speed2) + " × " + n(l.speed) + "^2 + " +
@@ -220,21 +234,21 @@ void explain_budget(const Known& known, std::vector<Explanation>& list) {
                                         formula_number(ready.course.gravity()) + " × " + formula_number(drop),
                                     f.budget.released, "J"));
 
-    const double rear_speed = f.heat.finish_speed / end.centre_rate;
+    const Turning turning = turning_at(car, end, f.heat.finish_speed);
     list.push_back(make_explanation(
         "budget_mj.forward", {{"energy", known.shown(f.budget.forward, Quantity::energy)}},
         "0.5 × " + formula_number(car.mass) + " × " + formula_number(f.heat.finish_speed) + "^2",
         f.budget.forward, "J"));
     list.push_back(make_explanation(
         "budget_mj.spin", {{"energy", known.shown(f.budget.spin, Quantity::energy)}},
-        "0.5 × (" + formula_number(car.rear.spin_mass) + " × " + formula_number(rear_speed) + "^2 + " +
-            formula_number(car.front.spin_mass) + " × " + formula_number(rear_speed * end.front_rate) + "^2)",
+        "0.5 × (" + formula_number(car.rear.spin_mass) + " × " + formula_number(turning.rear_speed) +
+            "^2 + " + formula_number(car.front.spin_mass) + " × " + formula_number(turning.front_speed) +
+            "^2)",
         f.budget.spin, "J"));
-    list.push_back(make_explanation("budget_mj.pitch",
-                                    {{"energy", known.shown(f.budget.pitch, Quantity::energy)}},
-                                    "0.5 × " + formula_number(car.pitch_inertia) + " × " +
-                                        formula_number(std::abs(rear_speed * end.pitch_rate)) + "^2",
-                                    f.budget.pitch, "J"));
+    list.push_back(make_explanation(
+        "budget_mj.pitch", {{"energy", known.shown(f.budget.pitch, Quantity::energy)}},
+        "0.5 × " + formula_number(car.pitch_inertia) + " × " + formula_number(turning.pitch_speed) + "^2",
+        f.budget.pitch, "J"));
     explain_bearings(known, list);
     explain_treads(known, list);
     explain_rail(known, list);

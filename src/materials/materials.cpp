@@ -1,10 +1,10 @@
 #include "materials/table_reader.hpp"
+#include "project/piece_shapes.hpp"
 
 #include <rampwright/core/data_table.hpp>
 #include <rampwright/materials/starting_shapes.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <utility>
 
@@ -31,21 +31,11 @@ std::vector<Row> read_table(std::string_view json, ReadRest read_rest) {
     return rows;
 }
 
-PieceShape read_shape(const RowReader& reader, std::size_t& sizes) {
-    struct Shape {
-        std::string_view word;
-        PieceShape shape;
-        std::size_t sizes;
-    };
-    constexpr std::array shapes = {
-        Shape{"box", PieceShape::box, 3}, Shape{"cylinder", PieceShape::cylinder, 2},
-        Shape{"sphere", PieceShape::sphere, 1}, Shape{"sheet", PieceShape::sheet, 3}};
+/// Putty has no size that a table could give.
+PieceShape read_shape(const RowReader& reader) {
     const std::string word = reader.text("shape");
-    for (const Shape& shape : shapes) {
-        if (shape.word != word) continue;
-        sizes = shape.sizes;
-        return shape.shape;
-    }
+    for (const auto& [name, shape] : piece_shape_words)
+        if (name == word && shape != PieceShape::putty) return shape;
     reader.refuse("shape", "\"" + word + "\" is no shape", "write box, cylinder, sphere or sheet");
 }
 
@@ -79,10 +69,9 @@ std::vector<Material> read_materials(std::string_view json) {
 std::vector<HouseholdPiece> read_household_pieces(std::string_view json) {
     return read_table<HouseholdPiece>(json, [](const RowReader& reader, HouseholdPiece& piece) {
         piece.mass = reader.positive_uncertain("mass", Quantity::mass);
-        std::size_t sizes = 0;
-        piece.shape = read_shape(reader, sizes);
+        piece.shape = read_shape(reader);
         piece.size = reader.lengths("size_mm");
-        if (piece.size.size() != sizes)
+        if (piece.size.size() != size_count(piece.shape))
             reader.refuse("size_mm", "the shape has another number of sizes",
                           "box and sheet have three, a cylinder two, a sphere one");
         if (reader.has("hole", Quantity::length)) piece.hole = reader.positive("hole", Quantity::length);

@@ -1,11 +1,11 @@
 #include "project/edit_support.hpp"
+#include "project/piece_shapes.hpp"
 
 #include <rampwright/core/problem.hpp>
 #include <rampwright/core/say.hpp>
 #include <rampwright/materials/materials.hpp>
 
 #include <algorithm>
-#include <array>
 
 namespace rampwright {
 
@@ -105,12 +105,11 @@ Edit add_household_piece(const Document& document, const HouseholdPiece& piece) 
         throw Problem(Exit::could_not, "/shelf/" + std::to_string(there - project.shelf.begin()),
                       Core::tr("\"{what}\" is on the shelf already", {{"what", piece.name}}),
                       Core::tr("take it from there"));
-    constexpr std::array shapes{"box", "cylinder", "sphere", "sheet", "putty"};
     Json size = Json::array();
     for (const double each : piece.size)
         size.push_back(file_number(each, "size_mm"));
     return add_shelf_piece(document, Json{{"piece", piece.name},
-                                          {"shape", shapes.at(static_cast<std::size_t>(piece.shape))},
+                                          {"shape", word_of(piece.shape)},
                                           {"size_mm", std::move(size)},
                                           {"mass_g", file_number(piece.mass.value, "mass_g")}});
 }

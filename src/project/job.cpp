@@ -13,6 +13,8 @@ namespace {
 JobStep step_of(std::string_view pointer, std::string_view own) {
     if (pointer.starts_with("/rules") || pointer.starts_with("/scale") || pointer.starts_with("/race"))
         return JobStep::agree;
+    // The putty one trims with on the scale is chosen beside the scale.
+    if (pointer.starts_with("/tools/putty") || pointer.starts_with("/tools/pellet")) return JobStep::agree;
     if (!pointer.starts_with(own)) return JobStep::run;
     const std::string_view rest = pointer.substr(own.size());
     if (rest.starts_with("body/")) return JobStep::shape;

@@ -100,6 +100,10 @@ public:
     }
     template <class Enum>
     Enum word(Words<Enum> words, Enum otherwise) const {
+        return word(std::span(words.begin(), words.size()), otherwise);
+    }
+    template <class Enum>
+    Enum word(std::span<const std::pair<std::string_view, Enum>> words, Enum otherwise) const {
         if (present()) return word(words);
         for (const auto& [name, value] : words)
             if (value == otherwise) assume(std::string(name));

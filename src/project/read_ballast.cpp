@@ -1,3 +1,4 @@
+#include "project/piece_shapes.hpp"
 #include "project/read_parts.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -10,21 +11,6 @@
 namespace rampwright {
 
 namespace {
-
-constexpr std::size_t size_count(PieceShape shape) {
-    switch (shape) {
-    case PieceShape::box:
-    case PieceShape::sheet:
-        return 3;
-    case PieceShape::cylinder:
-        return 2;
-    case PieceShape::sphere:
-        return 1;
-    case PieceShape::putty:
-        return 0;
-    }
-    return 0;
-}
 
 double volume_of(PieceShape shape, const std::vector<double>& size) {
     switch (shape) {
@@ -45,12 +31,7 @@ double volume_of(PieceShape shape, const std::vector<double>& size) {
 
 PieceBody read_piece(const Node& piece) {
     PieceBody body;
-    body.shape = piece["shape"].word<PieceShape>({{"box", PieceShape::box},
-                                                  {"cylinder", PieceShape::cylinder},
-                                                  {"sphere", PieceShape::sphere},
-                                                  {"sheet", PieceShape::sheet},
-                                                  {"putty", PieceShape::putty}},
-                                                 PieceShape::box);
+    body.shape = piece["shape"].word<PieceShape>(piece_shape_words, PieceShape::box);
     const Node size = piece["size_mm"];
     if (size.present() || size_count(body.shape) > 0)
         body.size = size.numbers(size_count(body.shape), above(0, 1000));

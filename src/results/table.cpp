@@ -2,12 +2,12 @@
 
 #include <rampwright/core/say.hpp>
 #include <rampwright/results/in_units.hpp>
+#include <rampwright/results/next_move.hpp>
 #include <rampwright/results/table.hpp>
 #include <rampwright/study/names.hpp>
 #include <rampwright/units/format.hpp>
 
 #include <algorithm>
-#include <cmath>
 
 namespace rampwright {
 
@@ -15,38 +15,6 @@ namespace {
 
 std::string per_cent(double part) {
     return format(part, Quantity::percent, UnitSystem::metric, {.decimals = 1});
-}
-
-/// @param turn rad, positive clockwise as seen from the axle's head.
-std::string turn_text(double turn, bool towards_rail, UnitSystem units) {
-    const std::string angle = format(std::abs(turn), Quantity::angle, units);
-    if (turn > 0)
-        return towards_rail
-                   ? Core::tr("turn the axle {angle} clockwise seen from its head, towards the rail",
-                              {{"angle", angle}})
-                   : Core::tr("turn the axle {angle} clockwise seen from its head, away from the rail",
-                              {{"angle", angle}});
-    return towards_rail
-               ? Core::tr("turn the axle {angle} anticlockwise seen from its head, towards the rail",
-                          {{"angle", angle}})
-               : Core::tr("turn the axle {angle} anticlockwise seen from its head, away from the rail",
-                          {{"angle", angle}});
-}
-
-std::string next_move(const SteerFigures& steer, UnitSystem units) {
-    switch (steer.next) {
-    case TuningMove::roll:
-        return Core::tr("roll the car on the drift board");
-    case TuningMove::turn:
-        return turn_text(*steer.next_turn, steer.next_turn_towards_rail, units);
-    case TuningMove::roll_again:
-        return Core::tr("leave the axle, roll again to be sure");
-    case TuningMove::bend_more:
-        return Core::tr("bend the axle more: no turn of it reaches the target");
-    case TuningMove::done:
-        break;
-    }
-    return Core::tr("done: leave the axle as it is");
 }
 
 } // namespace
@@ -106,7 +74,8 @@ std::vector<TableRow> table_rows(const Figures& f, UnitSystem units) {
              f.budget_time ? f.budget_time->rail : std::nullopt);
     loss("budget_mj.scrub", Core::tr("  to scrubbing treads"), b.scrub, regained(&LossTimes::scrub));
     loss("budget_mj.air", Core::tr("  to the air"), b.air, regained(&LossTimes::air));
-    add("steer.next", Core::tr("next move of tuning"), next_move(f.steer, units));
+    add("steer.next", Core::tr("next move of tuning"),
+        next_move_text(f.steer.next, f.steer.next_turn, f.steer.next_turn_towards_rail, units));
     return rows;
 }
 

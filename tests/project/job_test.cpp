@@ -111,3 +111,17 @@ TEST_CASE("every usual value that stands in is open at one step, and typing it c
     CHECK(after.size() + 1 <= usual.size());
     CHECK(std::find(after.begin(), after.end(), "/cars/0/body/density_kg_m3") == after.end());
 }
+
+TEST_CASE("the putty for the last tenths is settled where its fields stand: at the scale, not at the run") {
+    Document bare = plain_plan();
+    bare.root.erase("tools");
+    const auto has = [&](JobStep step, const std::string& pointer) {
+        const auto usual = state(bare, step).usual;
+        return std::find(usual.begin(), usual.end(), pointer) != usual.end();
+    };
+    for (const char* pointer : {"/tools/putty", "/tools/pellet_diameter_mm"}) {
+        INFO(pointer);
+        for (const JobStep step : all_job_steps)
+            CHECK(has(step, pointer) == (step == JobStep::agree));
+    }
+}

@@ -1,4 +1,5 @@
 #include "support/bench.hpp"
+#include "support/letters.hpp"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -20,7 +21,6 @@
 #include <QWhatsThis>
 #include <catch2/catch.hpp>
 
-#include <map>
 #include <set>
 
 using namespace rampwright;
@@ -34,31 +34,6 @@ std::string control_text(const QWidget& widget) {
                        widget.objectName().toStdString() + "\" " + widget.accessibleName().toStdString();
     if (auto* button = qobject_cast<const QAbstractButton*>(&widget)) text += button->text().toStdString();
     return text;
-}
-
-/// The letters underlined in a text: "&&" is a real ampersand.
-QString mnemonic(const QString& text) {
-    const QKeySequence keys = QKeySequence::mnemonic(text);
-    return keys.isEmpty() ? QString() : keys.toString();
-}
-
-void check_unique(const std::map<QString, QStringList>& by_key, const std::string& where) {
-    for (const auto& [key, texts] : by_key) {
-        INFO(where << ": " << key.toStdString() << " for "
-                   << texts.join(QStringLiteral(" | ")).toStdString());
-        CHECK(texts.size() == 1);
-    }
-}
-
-void check_menu(const QMenu& menu) {
-    std::map<QString, QStringList> by_key;
-    for (const QAction* action : menu.actions()) {
-        if (action->isSeparator()) continue;
-        const QString key = mnemonic(action->text());
-        if (!key.isEmpty()) by_key[key] << action->text();
-        if (action->menu()) check_menu(*action->menu());
-    }
-    check_unique(by_key, menu.title().toStdString());
 }
 
 template <class Widget>
@@ -102,27 +77,22 @@ struct Closer {
 
 TEST_CASE("In each menu and on each screen a letter is underlined once", "[keys]") {
     Workbench bench;
-    std::map<QString, QStringList> bar;
-    for (const QAction* action : bench.window->menuBar()->actions()) {
-        bar[mnemonic(action->text())] << action->text();
+    const QMenuBar& bar = *bench.window->menuBar();
+    for (const QAction* action : bar.actions()) {
+        CHECK_FALSE(mnemonic(action->text()).isEmpty());
         REQUIRE(action->menu());
-        check_menu(*action->menu());
     }
-    CHECK(bar.count(QString()) == 0);
-    check_unique(bar, "menu bar");
+    QStringList repeated = repeated_letters_of_menus(*bench.window, bar);
     each_screen(bench, [&](const Screen& shown) {
-        const std::string screen = shown.name();
-        std::map<QString, QStringList> by_key;
+        QStringList texts = texts_of(bar.actions());
         for (auto* label : bench.window->findChildren<QLabel*>())
-            if (label->isVisible() && label->buddy() && !mnemonic(label->text()).isEmpty())
-                by_key[mnemonic(label->text())] << label->text();
+            if (label->isVisible() && label->buddy()) texts << label->text();
         for (auto* button : bench.window->findChildren<QAbstractButton*>())
-            if (button->isVisible() && !mnemonic(button->text()).isEmpty())
-                by_key[mnemonic(button->text())] << button->text();
-        for (auto& [key, texts] : by_key)
-            if (bar.contains(key)) texts << bar.at(key);
-        check_unique(by_key, screen);
+            if (button->isVisible()) texts << button->text();
+        repeated << repeated_letters(QString::fromStdString(shown.name()), texts);
     });
+    INFO(repeated.join(QLatin1Char('\n')).toStdString());
+    CHECK(repeated.isEmpty());
 }
 
 TEST_CASE("Tab comes by everything that can be worked with, and goes round", "[keys]") {

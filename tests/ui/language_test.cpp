@@ -1,5 +1,6 @@
 #include "support/bench.hpp"
 #include "support/languages.hpp"
+#include "support/letters.hpp"
 #include "window/language.hpp"
 
 #include <rampwright/core/say.hpp>
@@ -33,13 +34,6 @@ QStringList kept_parts(const QString& text) {
         parts << match.next().captured();
     parts.sort();
     return parts;
-}
-
-/// The letter under which a line stands in a menu; null for none.
-QChar mnemonic_of(QString text) {
-    text.remove(QStringLiteral("&&"));
-    const qsizetype at = text.indexOf(QLatin1Char('&'));
-    return at < 0 || at + 1 >= text.size() ? QChar() : text.at(at + 1).toLower();
 }
 
 /// The program's German, as the program itself carries it.
@@ -93,7 +87,7 @@ TEST_CASE("Every sentence is there in German, with everything that is put into i
             }
             if (kept_parts(german) != kept_parts(each.source))
                 faults << QStringLiteral("parts differ: ") + name;
-            if (mnemonic_of(german).isNull() != mnemonic_of(each.source).isNull())
+            if (mnemonic(german).isEmpty() != mnemonic(each.source).isEmpty())
                 faults << QStringLiteral("a letter for the keyboard: ") + name;
             const auto outer_blanks = [](const QString& text) {
                 return std::pair(text.startsWith(QLatin1Char(' ')), text.endsWith(QLatin1Char(' ')));
@@ -120,22 +114,9 @@ TEST_CASE("In each German menu every letter opens one line", "[language]") {
     German german;
     const Spoken spoken(german);
     Workbench bench;
-    QStringList faults;
-    const auto check = [&](const QString& name, const QList<QAction*>& lines) {
-        QHash<QChar, QString> taken;
-        for (const QAction* line : lines) {
-            const QChar letter = mnemonic_of(line->text());
-            if (letter.isNull() || !line->isVisible()) continue;
-            if (taken.contains(letter))
-                faults << QStringLiteral("%1: %2 | %3").arg(name, taken[letter], line->text());
-            taken.insert(letter, line->text());
-        }
-    };
-    check(QStringLiteral("menu bar"), bench.window->menuBar()->actions());
-    for (const QMenu* menu : bench.window->findChildren<QMenu*>())
-        check(menu->title(), menu->actions());
-    INFO(list_of(faults));
-    CHECK(faults.isEmpty());
+    const QStringList repeated = repeated_letters_of_menus(*bench.window, *bench.window->menuBar());
+    INFO(list_of(repeated));
+    CHECK(repeated.isEmpty());
 }
 
 TEST_CASE("The language is chosen in the View menu and holds from the next start", "[language]") {

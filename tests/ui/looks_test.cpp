@@ -186,6 +186,15 @@ TEST_CASE("What is drawn stands in the tree with name, place and state", "[looks
         CHECK(plan.ballast[chosen->index].name == plan.ballast[0].name);
         CHECK(part->rect().contains(
             bench.drawing().mapToGlobal(pixel_of_piece(bench, chosen->index, View::side))));
+        // What it says follows the car, there and back.
+        const QString where = part->text(QAccessible::Description);
+        const Vec3 at = plan.ballast[chosen->index].at;
+        bench.session.apply(move_ballast(bench.session.document(), 0, chosen->index, at + Vec3(2e-3, 0, 0)));
+        CHECK(part->text(QAccessible::Description) != where);
+        CHECK(part->rect().contains(
+            bench.drawing().mapToGlobal(pixel_of_piece(bench, chosen->index, View::side))));
+        bench.session.history().undo();
+        CHECK(part->text(QAccessible::Description) == where);
         return;
     }
     FAIL("the first piece is not in the tree");

@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QDropEvent>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
 #include <QPushButton>

@@ -6,6 +6,7 @@
 #include "text/figure_text.hpp"
 
 #include <rampwright/core/constants.hpp>
+#include <rampwright/results/next_move.hpp>
 #include <rampwright/steer/drift_board.hpp>
 #include <rampwright/steer/tuning_state.hpp>
 #include <rampwright/units/entry.hpp>
@@ -166,27 +167,7 @@ void TuningView::refresh() {
 
     const auto next = state.next_turn();
     head_->set(state.side * state.log.axle().turn, next);
-    switch (state.next()) {
-    case TuningMove::roll:
-        move_->setText(tr("Roll the car and type how far it drifted."));
-        break;
-    case TuningMove::turn:
-        move_->setText(
-            (state.towards_rail()
-                 ? tr("Turn the axle %1, seen from its head, towards the rail. Then roll again.")
-                 : tr("Turn the axle %1, seen from its head, away from the rail. Then roll again."))
-                .arg(turned(next.value_or(0), units)));
-        break;
-    case TuningMove::roll_again:
-        move_->setText(tr("Leave the axle, and roll again to be sure."));
-        break;
-    case TuningMove::bend_more:
-        move_->setText(tr("This axle's bend is too small for the target: bend it a little more."));
-        break;
-    case TuningMove::done:
-        move_->setText(tr("Done: leave the axle as it is."));
-        break;
-    }
+    move_->setText(QString::fromStdString(next_move_text(state.next(), next, state.towards_rail(), units)));
     belief_->setText(
         tr("Believed drift %1 over %2, target %3. Steer %4. Within tolerance with a chance of %5.")
             .arg(tr("%1 ± %2").arg(sided(state.drift(), Quantity::length, units),

@@ -38,8 +38,7 @@ QString place_text(const Session& session, const Vec3& at) {
 
 /// What is drawn, in the order in which a reader comes to it: first what the car weighs on, then what can be
 /// touched, each thing once, in the view that shows it first.
-std::vector<Part> parts_of(const CarCanvas& canvas) {
-    const Session& session = canvas.session();
+std::vector<Part> make_parts(const Session& session, Reach reach) {
     const CarPlan& plan = session.plan();
     const UnitSystem units = session.project().units;
     std::vector<Part> parts;
@@ -57,14 +56,14 @@ std::vector<Part> parts_of(const CarCanvas& canvas) {
                          {plan.axles.front_x, 0, plan.axles.front_z},
                          {}});
     }
-    for (const auto& wheel : canvas.shape().wheels)
+    for (const auto& wheel : make_car_shape(plan).wheels)
         parts.push_back({PartText::tr("Wheel %1").arg(corner_text(wheel.corner)),
                          wheel.touches ? PartText::tr("touches the track") : PartText::tr("raised"),
                          View::top,
                          wheel.centre,
                          {}});
     for (const View view : all_views)
-        for (const Target& target : targets_in(plan, view, canvas.reach())) {
+        for (const Target& target : targets_in(plan, view, reach)) {
             if (target.kind == TargetKind::cut_corner)
                 continue; // the cut itself has its place and its fields
             const bool known = std::any_of(parts.begin(), parts.end(),
@@ -79,10 +78,36 @@ std::vector<Part> parts_of(const CarCanvas& canvas) {
     return parts;
 }
 
+/// What is drawn now, made anew only when the document, the car on the sheet or the step in hand is another:
+/// a reader asks many questions about each part.
+class DrawnParts {
+public:
+    explicit DrawnParts(const CarCanvas& canvas) : canvas_(canvas) {}
+    const std::vector<Part>& now() {
+        const Session& session = canvas_.session();
+        auto document = session.shared_document();
+        if (document != document_ || session.car() != car_ || canvas_.reach() != reach_) {
+            parts_ = make_parts(session, canvas_.reach());
+            document_ = std::move(document);
+            car_ = session.car();
+            reach_ = canvas_.reach();
+        }
+        return parts_;
+    }
+
+private:
+    const CarCanvas& canvas_;
+    std::shared_ptr<const Document> document_;
+    std::size_t car_ = 0;
+    Reach reach_ = Reach::nothing;
+    std::vector<Part> parts_;
+};
+
 /// The i-th part as it is now; a part that is gone is no longer valid.
 class PartAccess final : public QAccessibleInterface, public QAccessibleActionInterface {
 public:
-    PartAccess(CarCanvas& canvas, std::size_t place) : canvas_(&canvas), place_(place) {}
+    PartAccess(CarCanvas& canvas, std::shared_ptr<DrawnParts> parts, std::size_t place)
+        : canvas_(&canvas), parts_(std::move(parts)), place_(place) {}
 
     bool isValid() const override { return canvas_ && part(); }
     QObject* object() const override { return nullptr; }
@@ -94,26 +119,26 @@ public:
     int childCount() const override { return 0; }
     int indexOfChild(const QAccessibleInterface*) const override { return -1; }
     QString text(QAccessible::Text kind) const override {
-        const auto found = part();
+        const Part* found = part();
         if (!found) return {};
         if (kind == QAccessible::Name) return found->name;
         return kind == QAccessible::Description ? found->where : QString();
     }
     void setText(QAccessible::Text, const QString&) override {}
     QRect rect() const override {
-        const auto found = part();
+        const Part* found = part();
         if (!found) return {};
         const QPointF middle = canvas_->map().to_pixel(found->view, found->at);
         return {canvas_->mapToGlobal((middle - QPointF(grasp, grasp)).toPoint()),
                 QSize(static_cast<int>(2 * grasp), static_cast<int>(2 * grasp))};
     }
     QAccessible::Role role() const override {
-        const auto found = part();
+        const Part* found = part();
         return found && found->target ? QAccessible::ListItem : QAccessible::Graphic;
     }
     QAccessible::State state() const override {
         QAccessible::State state;
-        const auto found = part();
+        const Part* found = part();
         if (!found) {
             state.invalid = true;
             return state;
@@ -133,53 +158,57 @@ public:
     }
 
     QStringList actionNames() const override {
-        const auto found = part();
+        const Part* found = part();
         return found && found->target ? QStringList{pressAction(), setFocusAction()} : QStringList{};
     }
     void doAction(const QString&) override {
-        const auto found = part();
+        const Part* found = part();
         if (!found || !found->target) return;
+        const Target target = *found->target;
         canvas_->setFocus();
-        canvas_->select(found->target);
+        canvas_->select(target);
     }
     QStringList keyBindingsForAction(const QString&) const override { return {}; }
 
 private:
-    std::optional<Part> part() const {
-        if (!canvas_) return {};
-        auto parts = parts_of(*canvas_);
-        return place_ < parts.size() ? std::optional(std::move(parts[place_])) : std::nullopt;
+    /// Holds until the next change.
+    const Part* part() const {
+        if (!canvas_) return nullptr;
+        const auto& parts = parts_->now();
+        return place_ < parts.size() ? &parts[place_] : nullptr;
     }
 
     QPointer<CarCanvas> canvas_;
+    std::shared_ptr<DrawnParts> parts_;
     std::size_t place_;
 };
 
 class DrawingAccess final : public QAccessibleWidget {
 public:
-    explicit DrawingAccess(CarCanvas& canvas) : QAccessibleWidget(&canvas, QAccessible::Canvas) {}
+    explicit DrawingAccess(CarCanvas& canvas)
+        : QAccessibleWidget(&canvas, QAccessible::Canvas), parts_(std::make_shared<DrawnParts>(canvas)) {}
     ~DrawingAccess() override {
-        for (const QAccessible::Id id : parts_)
+        for (const QAccessible::Id id : known_)
             QAccessible::deleteAccessibleInterface(id);
     }
 
-    int childCount() const override { return static_cast<int>(parts_of(canvas()).size()); }
+    int childCount() const override { return static_cast<int>(parts_->now().size()); }
     QAccessibleInterface* child(int place) const override {
         if (place < 0 || place >= childCount()) return nullptr;
-        while (parts_.size() <= static_cast<std::size_t>(place))
-            parts_.push_back(
-                QAccessible::registerAccessibleInterface(new PartAccess(canvas(), parts_.size())));
-        return QAccessible::accessibleInterface(parts_[static_cast<std::size_t>(place)]);
+        while (known_.size() <= static_cast<std::size_t>(place))
+            known_.push_back(
+                QAccessible::registerAccessibleInterface(new PartAccess(canvas(), parts_, known_.size())));
+        return QAccessible::accessibleInterface(known_[static_cast<std::size_t>(place)]);
     }
     int indexOfChild(const QAccessibleInterface* child) const override {
-        for (std::size_t i = 0; i < parts_.size(); ++i)
-            if (QAccessible::accessibleInterface(parts_[i]) == child) return static_cast<int>(i);
+        for (std::size_t i = 0; i < known_.size(); ++i)
+            if (QAccessible::accessibleInterface(known_[i]) == child) return static_cast<int>(i);
         return -1;
     }
     QAccessibleInterface* focusChild() const override {
         const auto& chosen = canvas().selected();
         if (!chosen || !canvas().hasFocus()) return nullptr;
-        const auto parts = parts_of(canvas());
+        const auto& parts = parts_->now();
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i].target == chosen) return child(static_cast<int>(i));
         return nullptr;
@@ -193,7 +222,8 @@ public:
 private:
     CarCanvas& canvas() const { return *static_cast<CarCanvas*>(widget()); }
 
-    mutable std::vector<QAccessible::Id> parts_; ///< made when first asked for
+    std::shared_ptr<DrawnParts> parts_;
+    mutable std::vector<QAccessible::Id> known_; ///< made when first asked for
 };
 
 QAccessibleInterface* find_drawing(const QString&, QObject* object) {

@@ -1668,10 +1668,6 @@
         <translation>Lager, Buchsen, Scheiben</translation>
     </message>
     <message>
-        <source>bend the axle more: no turn of it reaches the target</source>
-        <translation>bieg die Achse mehr: keine Drehung erreicht das Ziel</translation>
-    </message>
-    <message>
         <source>bent</source>
         <translation>gebogen</translation>
     </message>
@@ -1942,10 +1938,6 @@
     <message>
         <source>does not reach the finish</source>
         <translation>erreicht das Ziel nicht</translation>
-    </message>
-    <message>
-        <source>done: leave the axle as it is</source>
-        <translation>fertig: lass die Achse, wie sie ist</translation>
     </message>
     <message>
         <source>drag coefficient</source>
@@ -2440,10 +2432,6 @@
         <translation>lass die Zeichen zwischen den Tausendern weg; &quot;.&quot; und &quot;,&quot; sind beide ein Dezimalzeichen</translation>
     </message>
     <message>
-        <source>leave the axle, roll again to be sure</source>
-        <translation>lass die Achse, roll zur Sicherheit noch einmal</translation>
-    </message>
-    <message>
         <source>less room than the {tolerance} that tools and gauges can be off by</source>
         <translation>weniger Luft als die {tolerance}, um die Werkzeuge und Lehren danebenliegen können</translation>
     </message>
@@ -2846,10 +2834,6 @@
     <message>
         <source>repair the file</source>
         <translation>bring die Datei in Ordnung</translation>
-    </message>
-    <message>
-        <source>roll the car on the drift board</source>
-        <translation>roll den Wagen auf dem Rollbrett</translation>
     </message>
     <message>
         <source>rolling resistance</source>
@@ -3488,22 +3472,6 @@
         <translation>Wolframknete</translation>
     </message>
     <message>
-        <source>turn the axle {angle} anticlockwise seen from its head, away from the rail</source>
-        <translation>dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg</translation>
-    </message>
-    <message>
-        <source>turn the axle {angle} anticlockwise seen from its head, towards the rail</source>
-        <translation>dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin</translation>
-    </message>
-    <message>
-        <source>turn the axle {angle} clockwise seen from its head, away from the rail</source>
-        <translation>dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg</translation>
-    </message>
-    <message>
-        <source>turn the axle {angle} clockwise seen from its head, towards the rail</source>
-        <translation>dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin</translation>
-    </message>
-    <message>
         <source>turned or sanded treads</source>
         <translation>gedrehte oder geschliffene Laufflächen</translation>
     </message>
@@ -3990,6 +3958,38 @@
     <message>
         <source>√(2 × (released − spin − pitch − axles − hubs − rolling − rail − scrub − air) / mass)</source>
         <translation>√(2 × (freigesetzt − Drehung − Nicken − Achsen − Naben − Rollen − Schiene − Schräglauf − Luft) / Masse)</translation>
+    </message>
+    <message>
+        <source>Turn the axle {angle} clockwise, seen from its head, towards the rail. Then roll again.</source>
+        <translation>Dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Turn the axle {angle} clockwise, seen from its head, away from the rail. Then roll again.</source>
+        <translation>Dreh die Achse um {angle} im Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Turn the axle {angle} anticlockwise, seen from its head, towards the rail. Then roll again.</source>
+        <translation>Dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Turn the axle {angle} anticlockwise, seen from its head, away from the rail. Then roll again.</source>
+        <translation>Dreh die Achse um {angle} gegen den Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
+    </message>
+    <message>
+        <source>Roll the car and note how far it drifts.</source>
+        <translation>Lass den Wagen rollen und schreib auf, wie weit er abdriftet.</translation>
+    </message>
+    <message>
+        <source>Leave the axle, and roll again to be sure.</source>
+        <translation>Lass die Achse, und roll zur Sicherheit noch einmal.</translation>
+    </message>
+    <message>
+        <source>Bend the axle a little more: no turn of it reaches the target.</source>
+        <translation>Bieg die Achse etwas mehr: keine Drehung erreicht das Ziel.</translation>
+    </message>
+    <message>
+        <source>Done: leave the axle as it is.</source>
+        <translation>Fertig: lass die Achse, wie sie ist.</translation>
     </message>
 </context>
 <context>
@@ -4586,10 +4586,6 @@
         <translation>Oberfläche</translation>
     </message>
     <message>
-        <source>Fro&amp;m a File…</source>
-        <translation>Aus &amp;Datei…</translation>
-    </message>
-    <message>
         <source>Group</source>
         <translation>Gruppe</translation>
     </message>
@@ -4608,10 +4604,6 @@
     <message>
         <source>Open a Table of Axles</source>
         <translation>Tabelle der Achsen öffnen</translation>
-    </message>
-    <message>
-        <source>P&amp;aste a Table</source>
-        <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
         <source>Rem&amp;ove the Axle</source>
@@ -4661,6 +4653,17 @@
     <message>
         <source>The column “%1” means nothing here.</source>
         <translation>Die Spalte „%1“ bedeutet hier nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>rampwright::ui::BenchTableView</name>
+    <message>
+        <source>P&amp;aste a Table</source>
+        <translation>T&amp;abelle einfügen</translation>
+    </message>
+    <message>
+        <source>Fro&amp;m a File…</source>
+        <translation>Aus &amp;Datei…</translation>
     </message>
 </context>
 <context>
@@ -7804,10 +7807,6 @@
         <translation>Erledigt bis</translation>
     </message>
     <message>
-        <source>Done: the drift is within tolerance. Leave the axle as it is.</source>
-        <translation>Fertig: die Abdrift liegt innerhalb der Toleranz. Lass die Achse, wie sie ist.</translation>
-    </message>
-    <message>
         <source>Drawn at %1 of true size, first-angle projection: the top view stands below the side view. The quartered circle is the balance point.</source>
         <translation>Gezeichnet in %1 der wahren Größe, Projektionsmethode 1: die Draufsicht steht unter der Seitenansicht. Der geviertelte Kreis ist der Schwerpunkt.</translation>
     </message>
@@ -8074,34 +8073,6 @@
     <message>
         <source>Mix and spray, outdoors.</source>
         <translation>Mischen und sprühen, im Freien.</translation>
-    </message>
-    <message>
-        <source>Next: bend the axle a little more; no turn of it reaches the target.</source>
-        <translation>Als Nächstes: bieg die Achse etwas mehr; keine Drehung erreicht das Ziel.</translation>
-    </message>
-    <message>
-        <source>Next: leave the axle, and roll again to be sure.</source>
-        <translation>Als Nächstes: lass die Achse, und roll zur Sicherheit noch einmal.</translation>
-    </message>
-    <message>
-        <source>Next: roll the car and note its drift.</source>
-        <translation>Als Nächstes: lass den Wagen rollen und schreib seine Abdrift auf.</translation>
-    </message>
-    <message>
-        <source>Next: turn the axle %1 anticlockwise, seen from its head, away from the rail. Then roll again.</source>
-        <translation>Als Nächstes: dreh die Achse um %1 gegen den Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
-    </message>
-    <message>
-        <source>Next: turn the axle %1 anticlockwise, seen from its head, towards the rail. Then roll again.</source>
-        <translation>Als Nächstes: dreh die Achse um %1 gegen den Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
-    </message>
-    <message>
-        <source>Next: turn the axle %1 clockwise, seen from its head, away from the rail. Then roll again.</source>
-        <translation>Als Nächstes: dreh die Achse um %1 im Uhrzeigersinn, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
-    </message>
-    <message>
-        <source>Next: turn the axle %1 clockwise, seen from its head, towards the rail. Then roll again.</source>
-        <translation>Als Nächstes: dreh die Achse um %1 im Uhrzeigersinn, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
     </message>
     <message>
         <source>No.</source>
@@ -9579,10 +9550,6 @@ keins übrig</translation>
         <translation>Geschätzte Abdrift %1 über %2, Ziel %3. Spur %4. Innerhalb der Toleranz mit einer Chance von %5.</translation>
     </message>
     <message>
-        <source>Done: leave the axle as it is.</source>
-        <translation>Fertig: lass die Achse, wie sie ist.</translation>
-    </message>
-    <message>
         <source>Every roll and turn in the order they happened. One that is far off what the log expected is marked: look for dust, a wheel that rubs, a board that is not level.</source>
         <translation>Jeder Rollversuch und jede Drehung, der Reihe nach. Was weit von dem abliegt, was das Protokoll erwartet hat, ist markiert: such nach Staub, einem Rad, das reibt, einem Brett, das nicht eben liegt.</translation>
     </message>
@@ -9595,14 +9562,6 @@ keins übrig</translation>
         <translation>Wie weit du die Achse des führenden Rads gedreht hast, vom Kopf aus gesehen: positiv im Uhrzeigersinn. Eingabe trägt es ein.</translation>
     </message>
     <message>
-        <source>Leave the axle, and roll again to be sure.</source>
-        <translation>Lass die Achse, und roll zur Sicherheit noch einmal.</translation>
-    </message>
-    <message>
-        <source>Roll the car and type how far it drifted.</source>
-        <translation>Lass den Wagen rollen und tipp, wie weit er abgedriftet ist.</translation>
-    </message>
-    <message>
         <source>Sets the steer of the touching front wheel in the plan to what the log believes.</source>
         <translation>Setzt die Spur des aufsetzenden Vorderrads im Plan auf das, was das Protokoll schätzt.</translation>
     </message>
@@ -9611,20 +9570,8 @@ keins übrig</translation>
         <translation>Nimmt die gewählte Zeile aus dem Protokoll, als wäre sie nicht geschehen.</translation>
     </message>
     <message>
-        <source>This axle&apos;s bend is too small for the target: bend it a little more.</source>
-        <translation>Die Biegung dieser Achse ist zu klein für das Ziel: bieg sie etwas mehr.</translation>
-    </message>
-    <message>
         <source>Tuning log</source>
         <translation>Einstellprotokoll</translation>
-    </message>
-    <message>
-        <source>Turn the axle %1, seen from its head, away from the rail. Then roll again.</source>
-        <translation>Dreh die Achse um %1, vom Kopf aus gesehen, von der Schiene weg. Dann roll noch einmal.</translation>
-    </message>
-    <message>
-        <source>Turn the axle %1, seen from its head, towards the rail. Then roll again.</source>
-        <translation>Dreh die Achse um %1, vom Kopf aus gesehen, zur Schiene hin. Dann roll noch einmal.</translation>
     </message>
     <message>
         <source>Unusual?</source>
@@ -9966,10 +9913,6 @@ keins übrig</translation>
         <translation>Vier Räder vom Messplatz einsetzen</translation>
     </message>
     <message>
-        <source>Fro&amp;m a File…</source>
-        <translation>Aus &amp;Datei…</translation>
-    </message>
-    <message>
         <source>Measured wheels</source>
         <translation>Gemessene Räder</translation>
     </message>
@@ -9984,10 +9927,6 @@ keins übrig</translation>
     <message>
         <source>Open a Table of Wheels</source>
         <translation>Tabelle der Räder öffnen</translation>
-    </message>
-    <message>
-        <source>P&amp;aste a Table</source>
-        <translation>T&amp;abelle einfügen</translation>
     </message>
     <message>
         <source>Rem&amp;ove the Wheel</source>

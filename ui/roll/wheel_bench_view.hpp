@@ -1,37 +1,34 @@
 #pragma once
 
-#include "session/session.hpp"
+#include "roll/bench_table_view.hpp"
 
-#include <QLabel>
-#include <QPushButton>
-#include <QTableWidget>
-#include <QWidget>
+#include <array>
+#include <optional>
 
 namespace rampwright::ui {
 
 /// The wheel bench: a table of measured wheels, what is odd about them, the four to take and where each
 /// goes.
-class WheelBenchView : public QWidget {
+class WheelBenchView : public BenchTableView {
     Q_OBJECT
 
 public:
     explicit WheelBenchView(Session& session, QWidget* parent = nullptr);
 
 private:
-    void refresh();
+    static Words words();
+    void refresh() override;
+    std::size_t count() const override { return session().project().bench_wheels.size(); }
+    QStringList take(const std::string& text) override;
+    void set_cell(std::size_t place, const QTableWidgetItem& item) override;
+    void add_row() override;
+    void remove_row(std::size_t place) override;
     void show_wheels();
     void show_choice();
-    void take_table(const QString& text);
-    void open_table();
-    void edit_cell(int row, int column);
-    void add_wheel();
-    void remove_wheel();
     void fit_choice();
 
-    Session& session_;
-    QTableWidget* wheels_;
-    QLabel *choice_, *trouble_;
-    QPushButton *fit_, *remove_;
+    QLabel* choice_;
+    QPushButton* fit_;
     std::array<std::optional<std::size_t>, 4> chosen_; ///< bench wheel by corner
 };
 

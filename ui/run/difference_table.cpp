@@ -2,16 +2,14 @@
 
 #include "look/labels.hpp"
 #include "look/theme.hpp"
+#include "session/aside.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/units/format.hpp>
 
-#include <QApplication>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPointer>
 #include <QTableWidget>
-#include <QThreadPool>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -108,24 +106,30 @@ void DifferenceTable::start() {
         return say(tr("Two different cars are needed."));
     }
     say(tr("Working it out…"));
-    QThreadPool::globalInstance()->start([document = session_.shared_document(), first = first_,
-                                          second = second_, asked = wanted_->load(), wanted = wanted_,
-                                          table = QPointer<DifferenceTable>(this)] {
-        auto comparison = std::make_shared<CarComparison>();
-        auto problem = std::make_shared<QString>();
-        try {
-            *comparison = compare_cars(*document, first, second, [&] { return wanted->load() == asked; });
-        } catch (const Problem& wrong) {
-            *problem = problem_text(wrong);
-        }
-        QMetaObject::invokeMethod(qApp, [table, asked, comparison, problem] {
-            if (!table || table->wanted_->load() != asked || comparison->cancelled) return;
-            table->shown_ = asked;
-            if (problem->isEmpty()) return table->fill(*comparison);
-            table->table_->setRowCount(0);
-            table->say(*problem);
+    struct Outcome {
+        CarComparison comparison;
+        QString problem;
+    };
+    const unsigned asked = wanted_->load();
+    work_aside(
+        this,
+        [document = session_.shared_document(), first = first_, second = second_, asked, wanted = wanted_] {
+            Outcome outcome;
+            try {
+                outcome.comparison =
+                    compare_cars(*document, first, second, [&] { return wanted->load() == asked; });
+            } catch (const Problem& wrong) {
+                outcome.problem = problem_text(wrong);
+            }
+            return outcome;
+        },
+        [this, asked](const Outcome& outcome) {
+            if (wanted_->load() != asked || outcome.comparison.cancelled) return;
+            shown_ = asked;
+            if (outcome.problem.isEmpty()) return fill(outcome.comparison);
+            table_->setRowCount(0);
+            say(outcome.problem);
         });
-    });
 }
 
 void DifferenceTable::fill(const CarComparison& comparison) {

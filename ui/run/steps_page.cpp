@@ -1,6 +1,7 @@
 #include "run/steps_page.hpp"
 
 #include "look/theme.hpp"
+#include "session/aside.hpp"
 #include "text/figure_text.hpp"
 
 #include <rampwright/results/in_units.hpp>
@@ -8,13 +9,10 @@
 #include <rampwright/study/steps.hpp>
 #include <rampwright/units/format.hpp>
 
-#include <QApplication>
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
-#include <QPointer>
-#include <QThreadPool>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -180,19 +178,19 @@ void StepsPage::start() {
     state_->setText(tr("Working it out…"));
     // A copy of its own: the project may change while heats are run.
     auto project = std::make_shared<const Project>(session_.project());
-    QThreadPool::globalInstance()->start(
-        [project, car = session_.car(), asked = wanted_, page = QPointer<StepsPage>(this)] {
-            auto steps = std::make_shared<std::vector<BuilderStep>>();
+    work_aside(
+        this,
+        [project, car = session_.car()] {
             try {
-                *steps = find_steps(*project, car);
+                return find_steps(*project, car);
             } catch (const Problem&) {
-                // The panels say what is wrong with the car.
+                return std::vector<BuilderStep>(); // the panels say what is wrong with the car
             }
-            QMetaObject::invokeMethod(qApp, [page, asked, steps] {
-                if (!page || page->wanted_ != asked) return;
-                page->shown_ = asked;
-                page->fill(*steps);
-            });
+        },
+        [this, asked = wanted_](const std::vector<BuilderStep>& steps) {
+            if (wanted_ != asked) return;
+            shown_ = asked;
+            fill(steps);
         });
 }
 

@@ -9,37 +9,6 @@
 
 namespace rampwright::ui::paper {
 
-QString next_move_text(const SteerFigures& steer) {
-    switch (steer.next) {
-    case TuningMove::roll:
-        return Words::tr("Next: roll the car and note its drift.");
-    case TuningMove::turn: {
-        const double by = steer.next_turn.value_or(0);
-        const QString size = Words::angle(std::abs(by));
-        if (steer.next_turn_towards_rail)
-            return (by > 0
-                        ? Words::tr("Next: turn the axle %1 clockwise, seen from its head, towards the rail. "
-                                    "Then roll again.")
-                        : Words::tr("Next: turn the axle %1 anticlockwise, seen from its head, towards the "
-                                    "rail. Then roll again."))
-                .arg(size);
-        return (by > 0
-                    ? Words::tr("Next: turn the axle %1 clockwise, seen from its head, away from the rail. "
-                                "Then roll again.")
-                    : Words::tr("Next: turn the axle %1 anticlockwise, seen from its head, away from the "
-                                "rail. Then roll again."))
-            .arg(size);
-    }
-    case TuningMove::roll_again:
-        return Words::tr("Next: leave the axle, and roll again to be sure.");
-    case TuningMove::bend_more:
-        return Words::tr("Next: bend the axle a little more; no turn of it reaches the target.");
-    case TuningMove::done:
-        break;
-    }
-    return Words::tr("Done: the drift is within tolerance. Leave the axle as it is.");
-}
-
 void put_axle_head(Flow& flow, double turn, double by) {
     constexpr double radius = 9, outside = 11.5, tall = 2 * outside + 4; // mm
     flow.need(tall);

@@ -7,6 +7,7 @@
 
 #include <rampwright/core/constants.hpp>
 #include <rampwright/results/in_units.hpp>
+#include <rampwright/results/next_move.hpp>
 #include <rampwright/results/table.hpp>
 #include <rampwright/rules/scale_words.hpp>
 #include <rampwright/steer/bent_axle.hpp>
@@ -177,7 +178,9 @@ void put_drift_board(Flow& flow, const Job& job) {
                   "After every change: push each wheel to its gap again, spin it, roll the car three times.")
            << Words::tr("Stop within a tenth of the target. Mark the axle heads with a pencil, so that a "
                         "turned one shows.");
-    if (!job.plan.steer.log.empty()) tuning << next_move_text(steer);
+    if (!job.plan.steer.log.empty())
+        tuning << from_utf8(
+            next_move_text(steer.next, steer.next_turn, steer.next_turn_towards_rail, words.units));
     Table steps;
     steps.columns = {{QString(), 8},
                      {Words::tr("Tuning"), -1},
