@@ -22,7 +22,7 @@ struct AlongHeat {
     double speed_squared = 0;                     ///< mean of v² as the air meets it, (m/s)²
     double rear_stirring = 0, front_stirring = 0; ///< means of v^1.5, (m/s)^1.5
     double rail_way = 0;                          ///< m, along which the guide acts
-    double crossing = 0; ///< N, mean over `rail_way` of what changing rails as often as it could would cost
+    double crossing = 0; ///< N, mean over `rail_way` of what changing sides as often as it could would cost
     struct Leg {
         double length = 0, time = 0; ///< m of the nose's foot point; s, summed as way over speed
     };

@@ -112,7 +112,7 @@ constexpr std::array texts{
         "budget_mj.rail",
         "Leaning on the guide rail or bumping into it costs {energy}, and {time} "
         "of the heat.",
-        "(force leaning on a rail + how often it changes rails × mean force changing) × distance; the "
+        "(force leaning on the rail + how often it changes sides × mean force changing) × distance; the "
         "mean is summed up along the heat; a reduced model",
         "docs/model.md, Going straight", "Going straight"},
     ExplanationText{
@@ -136,7 +136,7 @@ constexpr std::array texts{
     ExplanationText{"steer.ride_probability",
                     "The chance that it glides along the rail and does not bounce from side to side is "
                     "{chance}.",
-                    "Φ((margin − 1.3) / √(width of the passage² + (margin / net steer)² × (what the holes "
+                    "Φ((margin − 1.3) / √(width of the passage² + (margin / steer)² × (what the holes "
                     "leave² + what the track takes up²)))",
                     "docs/model.md, Going straight; a reduced model", "Going straight"},
 };

@@ -13,7 +13,7 @@ namespace rampwright {
 
 namespace {
 
-// Fitted to a planar simulation of 254 drawn cars between two rails, tests/steer/planar_car.hpp [fit].
+// Fitted to a planar simulation of 254 drawn cars, tests/steer/planar_car.hpp [fit].
 constexpr double crossing_share = 0.5; ///< of what all the way across could cost
 constexpr double easy_swing = 1.5;     ///< swing at which half of that is reached
 

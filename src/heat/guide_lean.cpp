@@ -10,7 +10,7 @@ namespace {
 // Where the normal density is cut.
 constexpr double reach = 6.5;
 
-// Near zero net steer the car changes rails over a width as small as the joints' moment is weak, so nodes
+// Near zero net steer the car changes sides over a width as small as the joints' moment is weak, so nodes
 // crowd there: y = crowd * sinh(w) in spreads, equal steps of w. Folded about zero the integrand is even and
 // analytic in w, where the trapezoidal sum converges geometrically: with steps below a quarter of the
 // change's one sigma, and of half a spread where the density lies.
@@ -39,7 +39,7 @@ public:
     void add(double net, double weight_at_plus, double weight_at_minus) {
         const double side = s_.side_force(net), z = side / joints_;
         // The side force and the joints' moment together push the front to one side: this much on average
-        // against the rail there, and what they leave to the other.
+        // against the rail there, and what they leave to the other side.
         const double other = std::erfc(z / std::numbers::sqrt2) / 2, own = 1 - other;
         const double towards = joints_ * normal_density(z) + side * own, away = towards - side;
         const double slip = side * net;

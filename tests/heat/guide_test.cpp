@@ -61,7 +61,7 @@ double gsl_mean(double (*f)(double, void*), const GuideSetup& s) {
     Lane lane{&s, s.steer - s.rear_toe};
     gsl_function function{f, &lane};
     gsl_integration_workspace* space = gsl_integration_workspace_alloc(4000);
-    // Around zero net steer, where it changes rails, in pieces as narrow as weak joints make that.
+    // Around zero net steer, where it changes sides, in pieces as narrow as weak joints make that.
     const double spread = std::hypot(s.align, s.need);
     const double zero = -lane.net / spread,
                  near = 10 * s.kick / s.wheelbase / (s.creep * s.front_load) / spread;
@@ -85,7 +85,7 @@ double expected_force(const GuideSetup& s, double speed) {
 
 } // namespace
 
-TEST_CASE("leaning and changing rails agree with the integrals of docs/model.md") {
+TEST_CASE("leaning and changing sides agree with the integrals of docs/model.md") {
     // Referee: the formulas of docs/model.md, "Going straight", written out in this file, GSL's QAG over the
     // net steer.
     std::mt19937_64 random(5);
@@ -195,7 +195,7 @@ TEST_CASE("what must come out of steer, holes and lane") {
     CHECK(fair < 1.1);
     CHECK(best(0.2, 0.7, 2.0, racing) > fair); // rough
     CHECK(best(0.2, 0.2, 0.9, racing) < fair); // smooth
-    // Looser holes want more where changing rails is dear: a wider gap, more speed. Elsewhere they hardly
+    // Looser holes want more where changing sides is dear: a wider gap, more speed. Elsewhere they hardly
     // matter, and the planar simulation has it the same way.
     const double jig = best(0.2, 0.4, 1.4, 4, 0.003), drilled = best(0.4, 0.4, 1.4, 4, 0.003);
     CHECK(drilled > jig);

@@ -30,6 +30,9 @@ TEST_CASE("a curve of time against steer passes through what the figures say, an
             CHECK(*curve.best.time <= point.time.value_or(1e9));
         CHECK(curve.flat_from <= curve.best.at);
         CHECK(curve.best.at <= curve.flat_to);
+        // The best steer of the figures, found from the guide's force at one speed, is the heats' own.
+        REQUIRE(figures.steer.best_toe);
+        CHECK(std::abs(*figures.steer.best_toe) == Approx(std::abs(curve.best.at)).margin(0.1 * deg));
         // Inside the flat range no computed point is worse than it says, outside none as good.
         for (const TimeAt& point : curve.points) {
             const bool inside = point.at > curve.flat_from && point.at < curve.flat_to;

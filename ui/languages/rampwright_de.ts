@@ -84,10 +84,6 @@
         <translation>&quot;{word}&quot; ist keine Einheit für {quantity}</translation>
     </message>
     <message>
-        <source>(chance to ride × force riding + (1 − chance) × mean force bouncing) × distance; the mean is summed up along the heat; a reduced model</source>
-        <translation>(Chance anzuliegen × Kraft beim Anliegen + (1 − Chance) × mittlere Kraft beim Prallen) × Weg; das Mittel ist entlang des Laufs summiert; ein vereinfachtes Modell</translation>
-    </message>
-    <message>
         <source>(hub arm / wheel radius × mean load, wheel by wheel) × distance; arm = friction × side load × 2/3 (r2³ − r1³) / (r2² − r1²)</source>
         <translation>(Nabenhebel / Radradius × mittlere Last, Rad für Rad) × Weg; Hebel = Reibung × Seitenlast × 2/3 (r2³ − r1³) / (r2² − r1²)</translation>
     </message>
@@ -3948,10 +3944,6 @@
         <translation>½ × Nickträgheit × Nickgeschwindigkeit²</translation>
     </message>
     <message>
-        <source>Φ((steer − rear toe − steer the track takes up) / what the holes leave) × Φ((margin − 1) / width of the passage)</source>
-        <translation>Φ((Spur − Spur hinten − Spur, die die Bahn aufbraucht) / was die Löcher lassen) × Φ((Reserve − 1) / Breite des Übergangs)</translation>
-    </message>
-    <message>
         <source>√(2 × (mass × gravity × drop to where it is fastest − spin − pitch − what was rubbed and blown away by then) / mass)</source>
         <translation>√(2 × (Masse × Erdbeschleunigung × Fall bis zur schnellsten Stelle − Drehung − Nicken − was bis dahin verrieben und verweht ist) / Masse)</translation>
     </message>
@@ -3990,6 +3982,14 @@
     <message>
         <source>Done: leave the axle as it is.</source>
         <translation>Fertig: lass die Achse, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>(force leaning on the rail + how often it changes sides × mean force changing) × distance; the mean is summed up along the heat; a reduced model</source>
+        <translation>(Kraft beim Anliegen an der Schiene + wie oft es die Seite wechselt × mittlere Kraft beim Wechseln) × Weg; das Mittel ist entlang des Laufs summiert; ein vereinfachtes Modell</translation>
+    </message>
+    <message>
+        <source>Φ((margin − 1.3) / √(width of the passage² + (margin / steer)² × (what the holes leave² + what the track takes up²)))</source>
+        <translation>Φ((Reserve − 1,3) / √(Breite des Übergangs² + (Reserve / Spur)² × (was die Löcher lassen² + was die Bahn aufbraucht²)))</translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,7 @@ struct GuideSetup {
     double creep = 0;          ///< creep stiffness per load, 1/rad
     double rail_friction = 0;
     double ride_share = 0;  ///< part of the sliding that counts while it rides
-    double touch_share = 0; ///< the same at a touch, and against the other rail
+    double touch_share = 0; ///< the same at a touch, and on the other side
     double restitution = 0;
     double align = 0;      ///< rad, one sigma of what the holes leave
     double need = 0;       ///< rad, steer that the lane's unevenness takes up, one sigma
@@ -60,15 +60,15 @@ GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_loa
 /// the car holds the rail, not when. Its inputs are meant to be calibrated.
 ///
 /// The steered tread, F(δ) at the net steer, and the joints' moment M together push the front to one side. At
-/// each moment it leans with |F + M/L| on one rail: the one it is to ride, of whose friction only the ride
-/// share counts, or the other, of whose friction the touch share does. M is normal with the size `kick`; the
-/// net steer wanders by `spread()`. Where the sum changes sides, the car crosses from rail to rail, and that
-/// costs once more. How often that happens, of as often as it could, is 4 Φ(F L/M) Φ(-F L/M); what it then
-/// costs, per metre,
+/// each moment it leans with |F + M/L| on the rail: on the side it is to ride, where only the ride share of
+/// the friction counts, or with the other front wheel on the other side, where the touch share does. M is
+/// normal with the size `kick`; the net steer wanders by `spread()`. Where the sum changes its sign, the car
+/// crosses to the other side, and that costs once more. How often that happens, of as often as it could,
+/// is 4 Φ(F L/M) Φ(-F L/M); what it then costs, per metre,
 ///     ½ touch_share rail_friction m_e v² gap / L² × t² / (t² + 1.5²),   t = (1 + e) m_e v² / (C W L):
 /// t is the swing. A touch turns the car about its rear axle by (1 + e) times the angle it came at, per
 /// wheelbase, and the tread takes m_e v² / (C W) to stop that: above 2 the front crosses harder than it came,
-/// and wags from rail to rail. ½ and 1.5 are fitted [fit] to a planar simulation, with joints every quarter
+/// and wags from side to side. ½ and 1.5 are fitted [fit] to a planar simulation, with joints every quarter
 /// metre, at 1 to 5 m/s.
 ///
 /// Where it fails (tests/steer/planar_car_test.cpp, that simulation on other cars):
@@ -87,9 +87,9 @@ struct Guide {
     double ride_force = 0;       ///< N, retarding, while it rides at just the net steer
 
     double lean_force = 0; ///< N, leaning and slipping, the mean over joints and spread
-    double crossing = 0;   ///< 0..1: how often it changes rails, of as often as it could
+    double crossing = 0;   ///< 0..1: how often it changes sides, of as often as it could
 
-    /// What changing rails as often as it could would cost at that speed, N along the path at the front
+    /// What changing sides as often as it could would cost at that speed, N along the path at the front
     /// contact; smooth in v².
     double crossing_force(double speed) const;
 
@@ -106,7 +106,7 @@ Guide make_guide(const GuideSetup& setup);
 /// The guide of a car on a track; without a rail, one whose forces are zero.
 Guide make_guide(const CarOnWheels& car, const TrackPlan& track, double side_gap, double front_load);
 
-/// Expected force of the same car without net steer, N: what it costs to bounce between the rails.
+/// Expected force of the same car without net steer, N: what it costs to bounce from side to side.
 double bounce_force(GuideSetup setup, double speed);
 
 /// Steer between 0 and 6 degrees that makes the expected guide force at `speed` least, rad.
