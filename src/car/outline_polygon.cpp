@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 namespace rampwright {
 
@@ -38,6 +39,14 @@ OutlinePolygon::OutlinePolygon(const Outline& outline) : along_(nothing), across
     }
 }
 
+std::vector<Interval> between_crossings(std::vector<double> crossings) {
+    std::sort(crossings.begin(), crossings.end());
+    std::vector<Interval> inside;
+    for (std::size_t i = 0; i + 1 < crossings.size(); i += 2)
+        inside.push_back({crossings[i], crossings[i + 1]});
+    return inside;
+}
+
 std::vector<Interval> OutlinePolygon::section(double x) const {
     std::vector<double> crossings;
     for (std::size_t i = 0; i < points_.size(); ++i) {
@@ -46,11 +55,7 @@ std::vector<Interval> OutlinePolygon::section(double x) const {
         const bool crosses = x < along_.high ? (a.x() <= x) != (b.x() <= x) : (a.x() < x) != (b.x() < x);
         if (crosses) crossings.push_back(at(a, b, x));
     }
-    std::sort(crossings.begin(), crossings.end());
-    std::vector<Interval> inside;
-    for (std::size_t i = 0; i + 1 < crossings.size(); i += 2)
-        inside.push_back({crossings[i], crossings[i + 1]});
-    return inside;
+    return between_crossings(std::move(crossings));
 }
 
 Interval OutlinePolygon::range_between(double from, double to) const {

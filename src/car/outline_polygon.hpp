@@ -13,6 +13,9 @@ struct Interval {
     double length() const { return high - low; }
 };
 
+/// What lies inside between the places where a line crosses an outline, in any order: every second gap.
+std::vector<Interval> between_crossings(std::vector<double> crossings);
+
 /// An outline as straight edges: each curved piece becomes the same number of chords whatever its size, so
 /// that every measure taken from it changes smoothly while a point is dragged.
 class OutlinePolygon {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace rampwright {
 
@@ -37,11 +38,7 @@ std::vector<Interval> level_section(const OutlinePolygon& polygon, double level)
         if ((a.y() <= level) != (b.y() <= level))
             crossings.push_back(a.x() + (b.x() - a.x()) * (level - a.y()) / (b.y() - a.y()));
     }
-    std::sort(crossings.begin(), crossings.end());
-    std::vector<Interval> inside;
-    for (std::size_t i = 0; i + 1 < crossings.size(); i += 2)
-        inside.push_back({crossings[i], crossings[i + 1]});
-    return inside;
+    return between_crossings(std::move(crossings));
 }
 
 bool contains(const std::vector<Interval>& intervals, double value) {

@@ -52,6 +52,18 @@ inline Project plain_project() {
     return project;
 }
 
+/// Tungsten putty pressed into a cut.
+inline BallastPlan tungsten_putty(const std::string& cut, double mass) {
+    BallastPlan putty;
+    putty.name = "putty";
+    putty.shape = PieceShape::putty;
+    putty.material = "tungsten putty";
+    putty.mass = mass;
+    putty.mass_given = true;
+    putty.in = cut;
+    return putty;
+}
+
 /// The same car seen in a mirror: left for right.
 inline Project mirrored(Project project) {
     for (CarPlan& car : project.cars) {

@@ -34,14 +34,7 @@ Project puttied() {
     hollow.from = {4 * mm, -10 * mm, 20 * mm};
     hollow.to = {14 * mm, 10 * mm, 40 * mm};
     project.cars[0].body.cuts.push_back(hollow);
-    BallastPlan putty;
-    putty.name = "putty";
-    putty.shape = PieceShape::putty;
-    putty.material = "tungsten putty";
-    putty.mass = 4 * g;
-    putty.mass_given = true;
-    putty.in = "rear hollow";
-    project.cars[0].ballast.push_back(putty);
+    project.cars[0].ballast.push_back(test::tungsten_putty("rear hollow", 4 * g));
     return project;
 }
 

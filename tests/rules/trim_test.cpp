@@ -29,14 +29,7 @@ Project packed() {
     hollow.from = {4 * mm, -10 * mm, 26 * mm};
     hollow.to = {14 * mm, 10 * mm, 40 * mm};
     car.body.cuts.push_back(hollow);
-    BallastPlan putty;
-    putty.name = "putty";
-    putty.shape = PieceShape::putty;
-    putty.material = "tungsten putty";
-    putty.mass = 4 * g;
-    putty.mass_given = true;
-    putty.in = hollow.name;
-    car.ballast.push_back(putty);
+    car.ballast.push_back(test::tungsten_putty(hollow.name, 4 * g));
     return project;
 }
 

@@ -1,43 +1,16 @@
 // Cars from other files.
 #include "support/group.hpp"
 
-#include <QApplication>
 #include <QDialog>
 #include <QFile>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QPointer>
 #include <QTabBar>
-#include <QTimer>
 #include <catch2/catch.hpp>
 
 using namespace rampwright;
 using namespace rampwright::ui;
 using namespace rampwright::ui::testing;
-
-namespace {
-
-/// Answers dialogs that come one after another.
-void with_dialogs(const std::function<void()>& action, std::vector<std::function<void(QDialog&)>> answers) {
-    std::size_t next = 0;
-    QPointer<QWidget> last; // another may come to stand in the same place in memory
-    QTimer timer;
-    timer.setInterval(20);
-    QObject::connect(&timer, &QTimer::timeout, [&] {
-        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-        if (!dialog || dialog == last) return;
-        last = dialog;
-        if (next < answers.size())
-            answers[next++](*dialog);
-        else
-            dialog->reject();
-    });
-    timer.start();
-    action();
-    CHECK(next == answers.size());
-}
-
-} // namespace
 
 TEST_CASE("A car is taken in from another file, as one step, and what is other here is told", "[group]") {
     QTemporaryDir folder;

@@ -69,6 +69,13 @@ QColor colour_at(Workbench& bench, QPoint pixel) {
     return bench.drawing().grab().toImage().pixelColor(pixel);
 }
 
+/// Goes to the step about the wood and lays a picture under its side view.
+void lay_in_side_view(Workbench& bench, const QString& path) {
+    go_to_step(bench, shape_step);
+    lay_picture_file(bench.session, path, false);
+    wait_for_picture(bench, path);
+}
+
 void press(Workbench& bench, const char* name) {
     bench.find<QPushButton>(QLatin1String(name)).click();
     QApplication::processEvents();
@@ -153,9 +160,7 @@ TEST_CASE("The picture is moved by dragging and by keys, and changed on its slip
     QTemporaryDir folder;
     const QString path = save_sketch(folder);
     Workbench bench;
-    go_to_step(bench, shape_step);
-    lay_picture_file(bench.session, path, false);
-    wait_for_picture(bench, path);
+    lay_in_side_view(bench, path);
     const Vec2 start = side(bench)->at;
     press(bench, "trace.move");
     drag(bench.drawing(), pixel_of(bench, View::side, 60, 8), pixel_of(bench, View::side, 80, 14));
@@ -206,9 +211,7 @@ TEST_CASE("Points are added and dragged on the outline over a picture", "[trace]
     QTemporaryDir folder;
     const QString path = save_sketch(folder);
     Workbench bench;
-    go_to_step(bench, shape_step);
-    lay_picture_file(bench.session, path, false);
-    wait_for_picture(bench, path);
+    lay_in_side_view(bench, path);
     const std::size_t points = bench.session.plan().body.profile.size();
     QTest::mouseDClick(&bench.drawing(), Qt::LeftButton, {}, pixel_of(bench, View::side, 90, 16));
     REQUIRE(bench.session.plan().body.profile.size() == points + 1);

@@ -1,5 +1,7 @@
 #include "fields/value_editor.hpp"
 
+#include "text/figure_text.hpp"
+
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -16,7 +18,7 @@ ValueEditor::ValueEditor(Session& session, QWidget* parent)
     message_->hide();
     setFocusProxy(field_);
     connect(field_, &ValueField::fault_changed, this, [this](const QString& fault) {
-        message_->setText(fault.isEmpty() ? QString() : tr("Not taken: %1").arg(fault));
+        message_->setText(fault.isEmpty() ? QString() : not_taken(fault));
         message_->setVisible(!fault.isEmpty());
     });
 }

@@ -4950,25 +4950,6 @@
     </message>
 </context>
 <context>
-    <name>rampwright::ui::Corners</name>
-    <message>
-        <source>front left</source>
-        <translation>vorn links</translation>
-    </message>
-    <message>
-        <source>front right</source>
-        <translation>vorn rechts</translation>
-    </message>
-    <message>
-        <source>rear left</source>
-        <translation>hinten links</translation>
-    </message>
-    <message>
-        <source>rear right</source>
-        <translation>hinten rechts</translation>
-    </message>
-</context>
-<context>
     <name>rampwright::ui::CurveView</name>
     <message>
         <source>%1, %2</source>
@@ -5414,6 +5395,10 @@
     <message>
         <source>Warning</source>
         <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>Nicht genommen: %1</translation>
     </message>
 </context>
 <context>
@@ -5974,10 +5959,6 @@
     <message>
         <source>Nobody has measured this lane &amp;yet</source>
         <translation>Diese Bahn hat noch nieman&amp;d gemessen</translation>
-    </message>
-    <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
     </message>
     <message>
         <source>Of the surface at the start-gate end; negative downhill.</source>
@@ -6610,10 +6591,6 @@
         <translation>So wie das Bild jetzt liegt, sind die beiden Stellen %1 auseinander. Wie weit sind sie am Wagen auseinander?</translation>
     </message>
     <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
-    </message>
-    <message>
         <source>Scale of the Picture</source>
         <translation>Maßstab des Bilds</translation>
     </message>
@@ -6714,10 +6691,6 @@
     <message>
         <source>Not read: %1</source>
         <translation>Nicht gelesen: %1</translation>
-    </message>
-    <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
     </message>
     <message>
         <source>Read as %1, taken in as %2. The block is %3 × %4.</source>
@@ -7318,10 +7291,6 @@
         <translation>Dazu</translation>
     </message>
     <message>
-        <source>Not taken: %1; %2</source>
-        <translation>Nicht genommen: %1; %2</translation>
-    </message>
-    <message>
         <source>Take this reading back</source>
         <translation>Diese Ablesung zurücknehmen</translation>
     </message>
@@ -7362,10 +7331,6 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Not taken: %1; %2</source>
-        <translation>Nicht genommen: %1; %2</translation>
     </message>
     <message>
         <source>Rule: %1</source>
@@ -9457,10 +9422,6 @@ keins übrig</translation>
         <translation>Bohrer</translation>
     </message>
     <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
-    </message>
-    <message>
         <source>The bits you own, or type another diameter.</source>
         <translation>Die Bohrer, die du hast, oder tipp einen anderen Durchmesser.</translation>
     </message>
@@ -9739,13 +9700,6 @@ keins übrig</translation>
     <message>
         <source>top view</source>
         <translation>Draufsicht</translation>
-    </message>
-</context>
-<context>
-    <name>rampwright::ui::ValueEditor</name>
-    <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
     </message>
 </context>
 <context>
@@ -10185,10 +10139,6 @@ keins übrig</translation>
     <message>
         <source>Name of the cut</source>
         <translation>Name des Ausschnitts</translation>
-    </message>
-    <message>
-        <source>Not taken: %1</source>
-        <translation>Nicht genommen: %1</translation>
     </message>
     <message>
         <source>Points of the outlines, pockets and bores</source>

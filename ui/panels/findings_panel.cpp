@@ -1,6 +1,7 @@
 #include "panels/findings_panel.hpp"
 
 #include "drawing/finding_marks.hpp"
+#include "look/icon.hpp"
 #include "look/labels.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
@@ -18,15 +19,9 @@ namespace rampwright::ui {
 namespace {
 
 QIcon mark_icon(std::size_t number, Severity severity, double ratio) {
-    QPixmap pixmap(QSize(28, 28) * ratio);
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    {
-        QPainter painter(&pixmap);
-        painter.setRenderHint(QPainter::Antialiasing);
+    return drawn_icon({28, 28}, ratio, [&](QPainter& painter) {
         paint_finding_mark(painter, {14, 15}, number, severity, false);
-    }
-    return QIcon(pixmap);
+    });
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "drawing/car_canvas.hpp"
 #include "drawing/rule_place.hpp"
+#include "look/icon.hpp"
 #include "look/theme.hpp"
 #include "panels/agree_slip.hpp"
 #include "panels/rule_row.hpp"
@@ -28,15 +29,9 @@ QString from_core(const std::string& words) {
 
 QIcon list_icon(Verdict verdict, double ratio) {
     constexpr int side = 22;
-    QPixmap pixmap(QSize(side, side) * ratio);
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    {
-        QPainter painter(&pixmap);
-        painter.setRenderHint(QPainter::Antialiasing);
+    return drawn_icon({side, side}, ratio, [&](QPainter& painter) {
         paint_verdict_mark(painter, {side / 2.0, side / 2.0}, verdict);
-    }
-    return QIcon(pixmap);
+    });
 }
 
 QLabel* make_list_line(QWidget* parent, const char* name) {

@@ -76,11 +76,13 @@ void ReadingList::apply(const Readings& readings) {
         fault_->hide();
         entry_->clear();
     } catch (const Problem& problem) {
-        fault_->setText(
-            tr("Not taken: %1; %2")
-                .arg(QString::fromStdString(problem.wrong()), QString::fromStdString(problem.remedy())));
-        fault_->show();
+        refuse(problem);
     }
+}
+
+void ReadingList::refuse(const Problem& problem) {
+    fault_->setText(not_taken(plain_text(problem)));
+    fault_->show();
 }
 
 void ReadingList::add() {
@@ -92,10 +94,7 @@ void ReadingList::add() {
             .push_back(parse_entry(typed.toStdString(), Quantity::mass, session_.project().units));
         apply(readings);
     } catch (const Problem& problem) {
-        fault_->setText(
-            tr("Not taken: %1; %2")
-                .arg(QString::fromStdString(problem.wrong()), QString::fromStdString(problem.remedy())));
-        fault_->show();
+        refuse(problem);
     }
     entry_->setAccessibleDescription(fault_->isHidden() ? QString() : fault_->text());
 }

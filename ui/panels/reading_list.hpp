@@ -23,6 +23,7 @@ private:
     void add();
     void take_back(std::size_t index);
     void apply(const Readings& readings);
+    void refuse(const Problem& problem);
     void refresh();
 
     Session& session_;

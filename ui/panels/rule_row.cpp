@@ -125,9 +125,7 @@ void RuleRow::commit_text() {
         show_value();
     } catch (const Problem& problem) {
         text_->setModified(true);
-        fault_->setText(
-            tr("Not taken: %1; %2")
-                .arg(QString::fromStdString(problem.wrong()), QString::fromStdString(problem.remedy())));
+        fault_->setText(not_taken(plain_text(problem)));
         fault_->show();
     }
 }

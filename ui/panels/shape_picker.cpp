@@ -3,6 +3,7 @@
 #include "drawing/outline.hpp"
 #include "drawing/pens.hpp"
 #include "drawing/target.hpp"
+#include "look/icon.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 #include "text/said.hpp"
@@ -27,12 +28,7 @@ constexpr double block_length = 70, block_width = block_length * 44 / 178,
 
 /// Side view above, seen from above below, as the sheet has them; with wheels, so that it looks like a car.
 QIcon shape_icon(const StartingShape& shape, double ratio) {
-    QPixmap pixmap(icon_size * ratio);
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    {
-        QPainter painter(&pixmap);
-        painter.setRenderHint(QPainter::Antialiasing);
+    return drawn_icon(icon_size, ratio, [&](QPainter& painter) {
         const Theme& t = theme();
         const double left = (icon_size.width() - block_length) / 2, ground = 19;
         const auto scaled = [](const std::vector<PlanPoint>& points, double height) {
@@ -54,8 +50,7 @@ QIcon shape_icon(const StartingShape& shape, double ratio) {
             painter.drawEllipse(QPointF(left + x * block_length, ground - 4), 4, 4);
         painter.setBrush(Qt::NoBrush);
         draw(scaled(shape.plan, block_width), icon_size.height() - 2 - block_width / 2);
-    }
-    return QIcon(pixmap);
+    });
 }
 
 } // namespace

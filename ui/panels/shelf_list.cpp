@@ -3,6 +3,7 @@
 #include "drawing/car_shape.hpp"
 #include "drawing/pens.hpp"
 #include "drawing/shelf_drop.hpp"
+#include "look/icon.hpp"
 #include "look/theme.hpp"
 #include "text/figure_text.hpp"
 
@@ -19,12 +20,7 @@ constexpr int icon_side = 22;
 
 /// A piece to scale with its neighbours, as far as the icon has room; putty as a lump.
 QIcon piece_icon(const ShelfPiece& piece, double ratio) {
-    QPixmap pixmap(QSize(2 * icon_side, icon_side) * ratio);
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    {
-        QPainter painter(&pixmap);
-        painter.setRenderHint(QPainter::Antialiasing);
+    return drawn_icon({2 * icon_side, icon_side}, ratio, [&](QPainter& painter) {
         painter.translate(icon_side, icon_side / 2.0);
         QPainterPath outline;
         if (piece.shape == PieceShape::putty) {
@@ -41,8 +37,7 @@ QIcon piece_icon(const ShelfPiece& piece, double ratio) {
         painter.fillPath(outline, theme().metal);
         painter.setPen(outline_pen(theme().metal_ink, 1.1));
         painter.drawPath(outline);
-    }
-    return QIcon(pixmap);
+    });
 }
 
 } // namespace

@@ -97,7 +97,7 @@ void ToolPanel::take_bit() {
         fault_->hide();
         show_bits();
     } catch (const Problem& problem) {
-        fault_->setText(tr("Not taken: %1").arg(plain_text(problem)));
+        fault_->setText(not_taken(plain_text(problem)));
         fault_->show();
     }
 }

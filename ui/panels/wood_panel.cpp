@@ -186,7 +186,7 @@ void WoodPanel::attempt(const std::function<Edit()>& make_edit) {
         name_->setModified(false);
         problem_->hide();
     } catch (const Problem& problem) {
-        problem_->setText(tr("Not taken: %1").arg(plain_text(problem)));
+        problem_->setText(not_taken(plain_text(problem)));
         problem_->show();
     }
 }

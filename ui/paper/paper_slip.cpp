@@ -246,16 +246,20 @@ QString ask_for_name(QWidget* parent, const QString& title, const QString& filte
 
 } // namespace
 
-void PaperSlip::save_pdf() {
-    const QString name = ask_for_name(window(), tr("Save the Build Sheet"), tr("PDF (*.pdf)"),
-                                      QStringLiteral("pdf"), desk_.suggested_name());
+void PaperSlip::save(const QString& name, const std::function<void()>& write) {
     if (name.isEmpty()) return;
     try {
-        desk_.save_pdf(name);
+        write();
         say(tr("Saved %1").arg(name));
     } catch (const Problem& problem) {
         say(problem_text(problem));
     }
+}
+
+void PaperSlip::save_pdf() {
+    const QString name = ask_for_name(window(), tr("Save the Build Sheet"), tr("PDF (*.pdf)"),
+                                      QStringLiteral("pdf"), desk_.suggested_name());
+    save(name, [&] { desk_.save_pdf(name); });
 }
 
 void PaperSlip::save_picture() {
@@ -263,13 +267,7 @@ void PaperSlip::save_picture() {
     const QString name = ask_for_name(window(), tr("Save Page %1 as a Picture").arg(page + 1),
                                       tr("Picture (*.png)"), QStringLiteral("png"),
                                       QStringLiteral("%1-%2").arg(desk_.suggested_name()).arg(page + 1));
-    if (name.isEmpty()) return;
-    try {
-        desk_.save_picture(name, page);
-        say(tr("Saved %1").arg(name));
-    } catch (const Problem& problem) {
-        say(problem_text(problem));
-    }
+    save(name, [&] { desk_.save_picture(name, page); });
 }
 
 void PaperSlip::print() {

@@ -2,6 +2,8 @@
 
 #include <QWidget>
 
+#include <functional>
+
 class QComboBox;
 class QFormLayout;
 class QLabel;
@@ -31,6 +33,8 @@ private:
     void show_page_count();
     void take_bar();
     void take_race(QLineEdit& field, const char* pointer, const QString& name);
+    /// Writes a file of that name, if there is one, and says how it went.
+    void save(const QString& name, const std::function<void()>& write);
     void save_pdf();
     void save_picture();
     void print();

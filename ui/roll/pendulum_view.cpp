@@ -99,17 +99,11 @@ PendulumView::PendulumView(Session& session, QWidget* parent)
     put_row->addStretch(1);
     form->addRow(put_row);
 
-    for (const Line& line : lines_) {
-        connect(line.entry, &MeasuredEntry::changed, this, &PendulumView::show_result);
-        connect(line.entry, &MeasuredEntry::entered, this, [this, line] {
-            const Measured read = line.entry->read();
-            PendulumReadings now = readings();
-            now.*line.reading = Uncertain{read.value, read.sigma};
-            keep(now);
-        });
-    }
+    keep_what_is_typed(
+        *this, lines_, [this] { return readings(); }, [this](const PendulumReadings& now) { keep(now); },
+        [this] { show_result(); });
     connect(measured_, &QComboBox::currentIndexChanged, this, [this] {
-        for (const Line& line : lines_)
+        for (const auto& line : lines_)
             line.entry->forget();
         refresh();
     });

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "roll/bench_wheel_box.hpp"
-#include "roll/measured_entry.hpp"
+#include "roll/reading_lines.hpp"
 #include "session/session.hpp"
 
 #include <rampwright/bench/pendulum.hpp>
@@ -24,10 +24,6 @@ public:
     explicit PendulumView(Session& session, QWidget* parent = nullptr);
 
 private:
-    struct Line {
-        MeasuredEntry* entry;
-        std::optional<Uncertain> PendulumReadings::*reading;
-    };
     void refresh();
     void show_readings();
     void show_result();
@@ -40,7 +36,7 @@ private:
     BenchWheelBox* measured_;
     QComboBox *wires_, *corner_;
     MeasuredEntry *wheel_, *plate_, *spread_, *length_, *time_, *plate_time_, *swing_;
-    std::array<Line, 7> lines_;
+    std::array<ReadingLine<PendulumReadings>, 7> lines_;
     QLabel *spread_label_, *result_;
     QSpinBox* count_;
     QPushButton* put_;

@@ -106,18 +106,12 @@ SpinDownView::SpinDownView(Session& session, QWidget* parent)
         now.air = air;
         keep(now);
     });
-    for (const Line& line : lines_) {
-        connect(line.entry, &MeasuredEntry::changed, this, &SpinDownView::show_result);
-        connect(line.entry, &MeasuredEntry::entered, this, [this, line] {
-            const Measured read = line.entry->read();
-            SpinDownReadings now = readings();
-            now.*line.reading = Uncertain{read.value, read.sigma};
-            keep(now);
-        });
-    }
+    keep_what_is_typed(
+        *this, lines_, [this] { return readings(); }, [this](const SpinDownReadings& now) { keep(now); },
+        [this] { show_result(); });
     connect(measured_, &QComboBox::currentIndexChanged, this, [this] {
         text_typed_ = false;
-        for (const Line& line : lines_)
+        for (const auto& line : lines_)
             line.entry->forget();
         refresh();
     });

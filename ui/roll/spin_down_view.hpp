@@ -2,7 +2,7 @@
 
 #include "plots/mark_plot.hpp"
 #include "roll/bench_wheel_box.hpp"
-#include "roll/measured_entry.hpp"
+#include "roll/reading_lines.hpp"
 
 #include <rampwright/bench/spin_down.hpp>
 
@@ -26,10 +26,6 @@ public:
     explicit SpinDownView(Session& session, QWidget* parent = nullptr);
 
 private:
-    struct Line {
-        MeasuredEntry* entry;
-        std::optional<Uncertain> SpinDownReadings::*reading;
-    };
     bool eventFilter(QObject* watched, QEvent* event) override;
     void refresh();
     void show_readings();
@@ -50,7 +46,7 @@ private:
     int visit_ = 0;           ///< of the readings' text: what is typed in one is one undo step
     QComboBox* speed_unit_;
     MeasuredEntry *inertia_, *mass_, *bore_;
-    std::array<Line, 3> lines_;
+    std::array<ReadingLine<SpinDownReadings>, 3> lines_;
     QCheckBox* air_;
     MarkPlot* plot_;
     QLabel* result_;

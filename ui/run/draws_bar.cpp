@@ -6,6 +6,8 @@
 #include <QProgressBar>
 #include <QPushButton>
 
+#include <algorithm>
+
 namespace rampwright::ui {
 
 DrawsBar::DrawsBar(DrawsJob& job, QWidget* parent)
@@ -33,8 +35,10 @@ DrawsBar::DrawsBar(DrawsJob& job, QWidget* parent)
     row->addWidget(cancel_);
     row->addWidget(again_);
     connect(cancel_, &QPushButton::clicked, &job_, &DrawsJob::cancel);
-    connect(again_, &QPushButton::clicked, this,
-            [this] { Q_EMIT asked(job_.state() == DrawsJob::State::done); });
+    connect(again_, &QPushButton::clicked, this, [this] {
+        Q_EMIT asked(job_.state() == DrawsJob::State::done ? job_.seed() + 1
+                                                           : std::max<std::uint64_t>(job_.seed(), 1));
+    });
     connect(&job_, &DrawsJob::changed, this, &DrawsBar::refresh);
     refresh();
 }

@@ -19,8 +19,8 @@ public:
     DrawsBar(DrawsJob& job, QWidget* parent);
 
 Q_SIGNALS:
-    /// The person wants the draws again; `fresh`: others than before.
-    void asked(bool fresh);
+    /// The person wants the draws again: the same ones, or, where they are there, others.
+    void asked(std::uint64_t seed);
 
 private:
     void refresh();

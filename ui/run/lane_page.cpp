@@ -309,7 +309,7 @@ void LanePage::tell() {
                      quantity_text(track->slope(0), Quantity::angle, units)));
     else
         state_->setText(view_->problem());
-    problem_->setText(refused_.isEmpty() ? QString() : tr("Not taken: %1").arg(refused_));
+    problem_->setText(refused_.isEmpty() ? QString() : not_taken(refused_));
     problem_->setVisible(!refused_.isEmpty());
 }
 

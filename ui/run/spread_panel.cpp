@@ -100,8 +100,7 @@ SpreadPanel::SpreadPanel(Session& session, QWidget* parent)
     column->addWidget(results_, 1);
     auto* bar = new DrawsBar(job_, this);
     column->addWidget(bar);
-    connect(bar, &DrawsBar::asked, this,
-            [this](bool fresh) { ask(fresh ? job_.seed() + 1 : std::max<std::uint64_t>(job_.seed(), 1)); });
+    connect(bar, &DrawsBar::asked, this, &SpreadPanel::ask);
     connect(&job_, &DrawsJob::changed, this, &SpreadPanel::refresh);
     connect(&session_, &Session::car_chosen, this, [this] {
         if (isVisible()) ask(1);

@@ -94,8 +94,7 @@ VersusPanel::VersusPanel(Session& session, QWidget* parent)
     race_ = new RacePanel(this);
     column->addWidget(race_, 3);
 
-    connect(bar, &DrawsBar::asked, this,
-            [this](bool fresh) { ask(fresh ? job_.seed() + 1 : std::max<std::uint64_t>(job_.seed(), 1)); });
+    connect(bar, &DrawsBar::asked, this, &VersusPanel::ask);
     connect(&job_, &DrawsJob::changed, this, &VersusPanel::refresh);
     connect(&session_, &Session::changed, this, [this](const QStringList& keys) {
         list_cars();

@@ -50,18 +50,18 @@ void DrawsJob::want(std::vector<std::size_t> cars, std::size_t draws, std::uint6
 
 void DrawsJob::release() {
     wanted_ = false;
-    stop_ = true;
-    quiet_.stop();
-    ++round_;
-    set_state(State::idle);
+    halt(State::idle);
 }
 
 void DrawsJob::cancel() {
-    if (state_ != State::running && state_ != State::waiting) return;
+    if (state_ == State::running || state_ == State::waiting) halt(State::cancelled);
+}
+
+void DrawsJob::halt(State state) {
     stop_ = true;
     quiet_.stop();
     ++round_;
-    set_state(State::cancelled);
+    set_state(state);
 }
 
 void DrawsJob::restart() {

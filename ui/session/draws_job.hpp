@@ -62,6 +62,7 @@ private:
     void restart();
     void begin();
     void take(std::uint64_t round, Outcome outcome);
+    void halt(State state);
     void set_state(State state);
 
     Session& session_;

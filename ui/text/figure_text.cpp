@@ -68,6 +68,10 @@ QString plain_text(const Problem& problem) {
     return remedy.isEmpty() ? wrong : Text::tr("%1; %2").arg(wrong, remedy);
 }
 
+QString not_taken(const QString& why) {
+    return Text::tr("Not taken: %1").arg(why);
+}
+
 QString problem_text(const Problem& problem) {
     QString place = QString::fromStdString(problem.where());
     if (place == QStringLiteral("-")) place.clear();

@@ -30,6 +30,9 @@ QString severity_word(Severity severity);
 /// A problem in plain words, without its place in the file: what is wrong; what to do.
 QString plain_text(const Problem& problem);
 
+/// Why something typed or asked for did not go into the project: "Not taken: …".
+QString not_taken(const QString& why);
+
 /// A problem as a sentence, with its place.
 QString problem_text(const Problem& problem);
 

@@ -56,7 +56,7 @@ void MeasureDialog::take() {
                           "type the distance between them");
         accept();
     } catch (const Problem& problem) {
-        fault_->setText(tr("Not taken: %1").arg(plain_text(problem)));
+        fault_->setText(not_taken(plain_text(problem)));
         fault_->show();
     }
 }

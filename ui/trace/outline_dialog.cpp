@@ -188,7 +188,7 @@ void OutlineDialog::say(const QString& fault) {
     take_->setEnabled(false);
     points_.clear();
     preview_->show_points({});
-    result_->setText(tr("Not taken: %1").arg(fault));
+    result_->setText(not_taken(fault));
 }
 
 void OutlineDialog::follow() {
@@ -228,7 +228,7 @@ void OutlineDialog::take() {
         session_.apply(set_outline(session_.document(), session_.car(), plan_, points_));
         accept();
     } catch (const Problem& problem) {
-        result_->setText(tr("Not taken: %1").arg(plain_text(problem)));
+        result_->setText(not_taken(plain_text(problem)));
     }
 }
 

@@ -5,9 +5,11 @@
 #include <QApplication>
 #include <QContextMenuEvent>
 #include <QDialog>
+#include <QElapsedTimer>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPointer>
 #include <QStatusBar>
 #include <QTabBar>
 #include <QTest>
@@ -126,21 +128,30 @@ void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys,
     QTest::mouseRelease(&widget, Qt::LeftButton, keys, to);
 }
 
-void with_dialog(const std::function<void()>& action, const std::function<void(QDialog&)>& answer) {
-    bool answered = false;
+void with_dialogs(const std::function<void()>& action, std::vector<std::function<void(QDialog&)>> answers) {
+    constexpr int long_enough = 3000; // ms, for an answer to close its dialog
+    std::size_t next = 0;
+    QPointer<QWidget> last; // another may come to stand in the same place in memory
+    QElapsedTimer since;
     QTimer timer;
     timer.setInterval(20);
     QObject::connect(&timer, &QTimer::timeout, [&] {
         auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-        if (!dialog) return;
-        if (answered) return dialog->reject(); // a second round: the answer did not close it
-        answered = true;
-        timer.setInterval(3000);
-        answer(*dialog);
+        if (!dialog || (dialog == last && since.elapsed() < long_enough)) return;
+        if (dialog == last || next == answers.size()) return dialog->reject();
+        last = dialog;
+        since.start();
+        timer.start(); // anew, so that it goes on under a dialog that the answer brings up
+        answers[next++](*dialog);
     });
     timer.start();
     action();
-    if (!answered) throw std::runtime_error("no dialog came up");
+    if (next != answers.size())
+        throw std::runtime_error(std::to_string(answers.size() - next) + " dialogs did not come up");
+}
+
+void with_dialog(const std::function<void()>& action, const std::function<void(QDialog&)>& answer) {
+    with_dialogs(action, {answer});
 }
 
 double value_of(const QString& text, Quantity quantity) {

@@ -9,6 +9,7 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <vector>
 
 class QDialog;
 class QLineEdit;
@@ -74,6 +75,10 @@ void choose_in_context_menu(QWidget& widget, QPoint at, Qt::Key mnemonic);
 /// A drag with the left button in steps, as a hand makes it. @param before_release runs with the button down.
 void drag(QWidget& widget, QPoint from, QPoint to, Qt::KeyboardModifiers keys = {},
           const std::function<void()>& before_release = {});
+
+/// Answers modal dialogs that come one after another while `action` runs; one that stays open after its
+/// answer, or that nobody waits for, is given up.
+void with_dialogs(const std::function<void()>& action, std::vector<std::function<void(QDialog&)>> answers);
 
 /// Does something to the next modal dialog while `action` runs it.
 void with_dialog(const std::function<void()>& action, const std::function<void(QDialog&)>& answer);
