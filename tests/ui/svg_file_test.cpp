@@ -16,7 +16,9 @@
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <numbers>
+#include <numeric>
 #include <random>
 
 using namespace rampwright;
@@ -150,6 +152,42 @@ TEST_CASE("what is no line of the drawing is left out, and names are kept", "[sv
     // A millionth of a gap is no gap; a gap one can see is.
     CHECK(read("<path d='M0 0L10 0 10 5 0.000001 0.000001'/>").shapes.size() == 1);
     CHECK_THROWS_AS(read("<path d='M0 0L10 0 10 5 0.5 0.5'/>"), Problem);
+}
+
+TEST_CASE("lines drawn one by one are joined where their ends meet", "[svg]") {
+    // A rectangle of 30 by 10 from four lines in no order, one of them the other way round.
+    const DrawnFile four =
+        read("<g id='plan'><line x1='0' y1='0' x2='30' y2='0'/><line x1='30' y1='10' x2='0' y2='10'/>"
+             "<line x1='30' y1='10' x2='30' y2='0'/><path d='M0 10V0'/></g>"
+             "<line x1='50' y1='0' x2='60' y2='0'/>");
+    REQUIRE(four.shapes.size() == 1);
+    CHECK(four.shapes[0].area == Approx(300).epsilon(1e-12));
+    CHECK(four.shapes[0].name == QStringLiteral("plan"));
+    CHECK(four.open_lines == 1);
+    // Half a disc from an arc and its chord: pi r^2 / 2.
+    const DrawnFile half = read("<path d='M0 0A10 10 0 0 0 20 0'/><path d='M0 0H20'/>");
+    REQUIRE(half.shapes.size() == 1);
+    CHECK(half.shapes[0].area == Approx(std::numbers::pi * 50).epsilon(1e-4));
+    // A gap that one can see stays one.
+    CHECK_THROWS_AS(read("<path d='M0 0H10V5'/><path d='M10 5.02L0 0'/>"), Problem);
+    // A regular polygon of 20 000 edges, shuffled: n r^2 sin(2 pi / n) / 2. The corners lie 6 thousandths
+    // apart.
+    constexpr int corners = 20000;
+    std::vector<int> order(corners);
+    std::iota(order.begin(), order.end(), 0);
+    std::shuffle(order.begin(), order.end(), std::mt19937(4));
+    std::string many;
+    const auto corner = [](int n) {
+        const double turn = 2 * std::numbers::pi * n / corners;
+        return std::to_string(200 * std::cos(turn)) + ' ' + std::to_string(200 * std::sin(turn));
+    };
+    for (int n : order)
+        many += "<path d='M" + corner(n) + "L" + corner(n + 1) + "'/>";
+    const DrawnFile ring = read(many);
+    REQUIRE(ring.shapes.size() == 1);
+    CHECK(ring.shapes[0].area ==
+          Approx(corners * 200. * 200 * std::sin(2 * std::numbers::pi / corners) / 2).epsilon(1e-6));
+    CHECK(ring.open_lines == 0);
 }
 
 TEST_CASE("a bad file is refused in words, with the place", "[svg]") {

@@ -1,5 +1,6 @@
 #include "trace/svg_file.hpp"
 
+#include "trace/join_lines.hpp"
 #include "trace/svg_numbers.hpp"
 
 #include <rampwright/body/fit_outline.hpp>
@@ -249,9 +250,14 @@ private:
             line.closed = true;
         }
         if (!line.closed) {
-            ++file_.open_lines;
+            open_.push_back({std::move(line), name});
             return;
         }
+        keep(std::move(line), name);
+    }
+
+    /// A closed line.
+    void keep(DrawnLine line, const QString& name) {
         DrawnShape shape;
         Eigen::AlignedBox2d box;
         for (const OutlinePiece& piece : line.pieces)
@@ -271,7 +277,14 @@ private:
         shape.name = name;
         file_.shapes.push_back(std::move(shape));
     }
+
     void finish() {
+        for (NamedLine& each : join_lines(std::move(open_), joined)) {
+            if (each.line.closed)
+                keep(std::move(each.line), each.name);
+            else
+                ++file_.open_lines;
+        }
         auto& shapes = file_.shapes;
         std::stable_sort(shapes.begin(), shapes.end(),
                          [](const DrawnShape& a, const DrawnShape& b) { return a.area > b.area; });
@@ -291,6 +304,7 @@ private:
 
     QXmlStreamReader xml_;
     DrawnFile file_;
+    std::vector<NamedLine> open_; ///< lines that do not come back to where they begin
     std::size_t pieces_ = 0;
     std::size_t first_shape_inside_ = 0; ///< of the element that has just been opened
 };

@@ -21,7 +21,7 @@ struct DrawnShape {
 struct DrawnFile {
     std::vector<DrawnShape> shapes; ///< largest first
     bool sized = false;             ///< states its size in units of length; else 96 user units are an inch
-    int open_lines = 0;             ///< lines that do not come back to where they begin, left out
+    int open_lines = 0;             ///< lines that no other lines bring back to where they begin, left out
     int references = 0;             ///< copies of other elements ("use"), left out
 };
 
@@ -29,7 +29,8 @@ inline constexpr qsizetype largest_drawing = 32 << 20; ///< bytes
 
 /// Every closed line of an SVG 1.1 file: path, rect, circle, ellipse, polygon and polyline, with width,
 /// height, viewBox, transforms and nested svg elements. Text, pictures, clips, masks, markers, patterns and
-/// what is not displayed are no lines. Ends within 0.01 mm of each other count as joined.
+/// what is not displayed are no lines. Ends within 0.01 mm of each other count as joined, of lines drawn one
+/// by one too.
 /// @throws Problem (not_ours) with the line of the file, where it is no SVG, is damaged, or holds no closed
 ///         line.
 DrawnFile read_svg(const QByteArray& text);

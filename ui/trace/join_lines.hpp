@@ -1,0 +1,23 @@
+#pragma once
+
+#include <rampwright/body/path_data.hpp>
+
+#include <QString>
+
+#include <vector>
+
+namespace rampwright::ui {
+
+struct NamedLine {
+    DrawnLine line;
+    QString name;
+};
+
+/// Open lines whose ends meet made into one, turned round where they must be, each with the name of its
+/// first: drawing programs for engineers write every edge by itself. One that comes back to its beginning is
+/// closed. Where more than two ends meet the nearest goes on. Lines that are closed already are left as they
+/// are.
+/// @param within how far apart two ends may lie, in the lines' own unit; above zero.
+std::vector<NamedLine> join_lines(std::vector<NamedLine> lines, double within);
+
+} // namespace rampwright::ui
