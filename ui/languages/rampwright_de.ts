@@ -3991,6 +3991,178 @@
         <source>Φ((margin − 1.3) / √(width of the passage² + (margin / steer)² × (what the holes leave² + what the track takes up²)))</source>
         <translation>Φ((Reserve − 1,3) / √(Breite des Übergangs² + (Reserve / Spur)² × (was die Löcher lassen² + was die Bahn aufbraucht²)))</translation>
     </message>
+    <message>
+        <source>a drill bit has a diameter above zero</source>
+        <translation>ein Bohrer hat einen Durchmesser über null</translation>
+    </message>
+    <message>
+        <source>type another</source>
+        <translation>gib einen anderen Wert ein</translation>
+    </message>
+    <message>
+        <source>a cut needs a name</source>
+        <translation>ein Ausschnitt braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>give it one: its weights go by it</source>
+        <translation>gib ihm einen: seine Gewichte richten sich danach</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not two numbers</source>
+        <translation>„{text}“ sind nicht zwei Zahlen</translation>
+    </message>
+    <message>
+        <source>give X and Z in each line, parted by a space or a tab</source>
+        <translation>schreib in jede Zeile X und Z, durch Leerzeichen oder Tabulator getrennt</translation>
+    </message>
+    <message>
+        <source>no typeface is installed, and the sheet has words on it</source>
+        <translation>es ist keine Schrift installiert, und auf dem Blatt stehen Wörter</translation>
+    </message>
+    <message>
+        <source>install one, for instance the package fonts-dejavu-core</source>
+        <translation>installier eine, zum Beispiel das Paket fonts-dejavu-core</translation>
+    </message>
+    <message>
+        <source>two places are farther apart than nothing</source>
+        <translation>zwei Stellen liegen weiter auseinander als gar nicht</translation>
+    </message>
+    <message>
+        <source>type the distance between them</source>
+        <translation>gib den Abstand zwischen ihnen ein</translation>
+    </message>
+    <message>
+        <source>an outline is longer than nothing and shorter than a metre</source>
+        <translation>ein Umriss ist länger als nichts und kürzer als ein Meter</translation>
+    </message>
+    <message>
+        <source>type another length</source>
+        <translation>gib eine andere Länge ein</translation>
+    </message>
+    <message>
+        <source>a factor is above nothing</source>
+        <translation>ein Faktor ist größer als null</translation>
+    </message>
+    <message>
+        <source>this is no SVG drawing</source>
+        <translation>das ist keine SVG-Zeichnung</translation>
+    </message>
+    <message>
+        <source>save the drawing as plain SVG</source>
+        <translation>speichere die Zeichnung als einfaches SVG</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>choose an SVG drawing</source>
+        <translation>wähl eine SVG-Zeichnung</translation>
+    </message>
+    <message>
+        <source>the file is damaged or no SVG: {why}</source>
+        <translation>die Datei ist beschädigt oder kein SVG: {why}</translation>
+    </message>
+    <message>
+        <source>save the drawing again as plain SVG</source>
+        <translation>speichere die Zeichnung noch einmal als einfaches SVG</translation>
+    </message>
+    <message>
+        <source>{name} is below nothing</source>
+        <translation>{name} ist kleiner als null</translation>
+    </message>
+    <message>
+        <source>save the drawing again</source>
+        <translation>speichere die Zeichnung noch einmal</translation>
+    </message>
+    <message>
+        <source>the viewBox has no size</source>
+        <translation>die viewBox hat keine Größe</translation>
+    </message>
+    <message>
+        <source>{name} is not above nothing</source>
+        <translation>{name} ist nicht größer als null</translation>
+    </message>
+    <message>
+        <source>the drawing is nested too deeply</source>
+        <translation>die Zeichnung ist zu tief verschachtelt</translation>
+    </message>
+    <message>
+        <source>save it as plain SVG</source>
+        <translation>speichere sie als einfaches SVG</translation>
+    </message>
+    <message>
+        <source>the points have a coordinate too many</source>
+        <translation>die Punkte haben eine Koordinate zu viel</translation>
+    </message>
+    <message>
+        <source>the drawing has too many lines</source>
+        <translation>die Zeichnung hat zu viele Linien</translation>
+    </message>
+    <message>
+        <source>save the outline alone</source>
+        <translation>speichere den Umriss allein</translation>
+    </message>
+    <message>
+        <source>a transform is beyond all size</source>
+        <translation>eine Transformation übersteigt jede Größe</translation>
+    </message>
+    <message>
+        <source>no line of the drawing is closed</source>
+        <translation>keine Linie der Zeichnung ist geschlossen</translation>
+    </message>
+    <message>
+        <source>the drawing holds no line but copies of others (&quot;use&quot;)</source>
+        <translation>die Zeichnung enthält nur Kopien anderer Linien („use“)</translation>
+    </message>
+    <message>
+        <source>the drawing holds no line</source>
+        <translation>die Zeichnung enthält keine Linie</translation>
+    </message>
+    <message>
+        <source>join the outline&apos;s ends into one closed path in the drawing program</source>
+        <translation>verbinde im Zeichenprogramm die Enden des Umrisses zu einem geschlossenen Pfad</translation>
+    </message>
+    <message>
+        <source>turn the copies into paths of their own in the drawing program</source>
+        <translation>mach im Zeichenprogramm aus den Kopien eigene Pfade</translation>
+    </message>
+    <message>
+        <source>turn texts and pictures into paths in the drawing program, or lay a picture under the drawing and trace it</source>
+        <translation>mach im Zeichenprogramm aus Texten und Bildern Pfade, oder leg ein Bild unter die Zeichnung und zeichne es nach</translation>
+    </message>
+    <message>
+        <source>the file is larger than 32 MiB</source>
+        <translation>die Datei ist größer als 32 MiB</translation>
+    </message>
+    <message>
+        <source>save the outline alone, as plain SVG</source>
+        <translation>speichere den Umriss allein, als einfaches SVG</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened: {why}</source>
+        <translation>die Datei lässt sich nicht öffnen: {why}</translation>
+    </message>
+    <message>
+        <source>check its name and that you may read it</source>
+        <translation>prüf ihren Namen und ob du sie lesen darfst</translation>
+    </message>
+    <message>
+        <source>a transform that is none, or has another count of numbers</source>
+        <translation>eine Transformation, die keine ist oder eine andere Anzahl Zahlen hat</translation>
+    </message>
+    <message>
+        <source>a length is no number with a unit that is known</source>
+        <translation>eine Länge ist keine Zahl mit einer bekannten Einheit</translation>
+    </message>
+    <message>
+        <source>a transform without its brackets</source>
+        <translation>eine Transformation ohne ihre Klammern</translation>
+    </message>
+    <message>
+        <source>the file has no car</source>
+        <translation>in der Datei ist kein Auto</translation>
+    </message>
 </context>
 <context>
     <name>Fields</name>

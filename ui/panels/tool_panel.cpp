@@ -4,6 +4,7 @@
 #include "fields/quiet_combo_box.hpp"
 #include "text/figure_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 #include <rampwright/units/format.hpp>
 
@@ -91,7 +92,8 @@ void ToolPanel::take_bit() {
         const double diameter = parse_entry(bits_->currentText().trimmed().toStdString(), Quantity::length,
                                             session_.project().units);
         if (!(diameter > 0))
-            throw Problem(Exit::could_not, "-", "a drill bit has a diameter above zero", "type another");
+            throw Problem(Exit::could_not, "-", Core::tr("a drill bit has a diameter above zero"),
+                          Core::tr("type another"));
         canvas_.set_drill(diameter);
         bits_->lineEdit()->setModified(false);
         fault_->hide();

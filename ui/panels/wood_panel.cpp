@@ -166,8 +166,8 @@ QWidget* WoodPanel::make_cut_form() {
         const std::string name = name_->text().trimmed().toStdString();
         attempt([&] {
             if (name.empty())
-                throw Problem(Exit::could_not, "-", "a cut needs a name",
-                              "give it one: its weights go by it");
+                throw Problem(Exit::could_not, "-", Core::tr("a cut needs a name"),
+                              Core::tr("give it one: its weights go by it"));
             return rename_cut(session_.document(), session_.car(), *cut, name);
         });
     });

@@ -1,6 +1,7 @@
 #include "run/lane_page.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 
 #include <QRegularExpression>
@@ -23,8 +24,9 @@ std::vector<Vec2> read_points(const QString& text, UnitSystem units) {
         if (parts.size() == 1) parts = trimmed.split(loose, Qt::SkipEmptyParts);
         const std::string where = "line " + std::to_string(line);
         if (parts.size() != 2)
-            throw Problem(Exit::could_not, where, "\"" + trimmed.toStdString() + "\" is not two numbers",
-                          "give X and Z in each line, parted by a space or a tab");
+            throw Problem(Exit::could_not, where,
+                          Core::tr("\"{text}\" is not two numbers", {{"text", trimmed.toStdString()}}),
+                          Core::tr("give X and Z in each line, parted by a space or a tab"));
         const auto number = [&](QString word) {
             try {
                 word.replace(QChar(0x2212), QLatin1Char('-'));

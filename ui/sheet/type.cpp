@@ -1,6 +1,7 @@
 #include "sheet/type.hpp"
 
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <QFontDatabase>
 #include <QFontMetricsF>
@@ -15,8 +16,9 @@ namespace {
 
 QFont make_font(const TextStyle& style) {
     if (QFontDatabase::families().isEmpty())
-        throw Problem(Exit::could_not, "-", "no typeface is installed, and the sheet has words on it",
-                      "install one, for instance the package fonts-dejavu-core");
+        throw Problem(Exit::could_not, "-",
+                      Core::tr("no typeface is installed, and the sheet has words on it"),
+                      Core::tr("install one, for instance the package fonts-dejavu-core"));
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setStyleHint(QFont::SansSerif);
     font.setPixelSize(static_cast<int>(std::lround(style.points / 72 * 25.4 * dots_per_mm)));

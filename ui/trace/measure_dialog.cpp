@@ -2,6 +2,7 @@
 
 #include "text/figure_text.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 
 #include <QCheckBox>
@@ -52,8 +53,8 @@ void MeasureDialog::take() {
     try {
         distance_ = parse_entry(field_->text().toStdString(), Quantity::length, units_);
         if (!(distance_ > 0))
-            throw Problem(Exit::could_not, "-", "two places are farther apart than nothing",
-                          "type the distance between them");
+            throw Problem(Exit::could_not, "-", Core::tr("two places are farther apart than nothing"),
+                          Core::tr("type the distance between them"));
         accept();
     } catch (const Problem& problem) {
         fault_->setText(not_taken(plain_text(problem)));

@@ -4,6 +4,7 @@
 #include "text/figure_text.hpp"
 #include "trace/outline_preview.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/units/entry.hpp>
 #include <rampwright/units/format.hpp>
 
@@ -158,8 +159,9 @@ void OutlineDialog::type_length() {
             parse_entry(length_->text().toStdString(), Quantity::length, session_.project().units);
         const double read = 1e-3 * (shape->high.x() - shape->low.x());
         if (!(length > 0 && length < 1))
-            throw Problem(Exit::could_not, "-", "an outline is longer than nothing and shorter than a metre",
-                          "type another length");
+            throw Problem(Exit::could_not, "-",
+                          Core::tr("an outline is longer than nothing and shorter than a metre"),
+                          Core::tr("type another length"));
         factor_ = length / read;
         show_size();
         follow();
@@ -174,7 +176,8 @@ void OutlineDialog::type_factor() {
         const double factor =
             parse_entry(factor_field_->text().toStdString(), Quantity::plain, session_.project().units);
         if (!(factor > 0 && factor < 1e6))
-            throw Problem(Exit::could_not, "-", "a factor is above nothing", "type another");
+            throw Problem(Exit::could_not, "-", Core::tr("a factor is above nothing"),
+                          Core::tr("type another"));
         factor_ = factor;
         show_size();
         follow();

@@ -5,6 +5,7 @@
 
 #include <rampwright/body/fit_outline.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <QCoreApplication>
 #include <QFile>
@@ -53,7 +54,7 @@ public:
     DrawnFile read() {
         if (!xml_.readNextStartElement()) refuse_xml();
         if (xml_.name() != QLatin1String("svg"))
-            refuse("this is no SVG drawing", "save the drawing as plain SVG");
+            refuse(Core::tr("this is no SVG drawing"), Core::tr("save the drawing as plain SVG"));
         std::vector<Surroundings> around{root()};
         while (!xml_.atEnd()) {
             switch (xml_.readNext()) {
@@ -78,12 +79,12 @@ private:
         throw Problem(Exit::not_ours, "line " + std::to_string(xml_.lineNumber()), wrong, remedy);
     }
     [[noreturn]] void refuse_xml() const {
-        if (!xml_.hasError()) refuse("the file is empty", "choose an SVG drawing");
-        throw Problem(Exit::not_ours,
-                      "line " + std::to_string(xml_.lineNumber()) + ", column " +
-                          std::to_string(xml_.columnNumber()),
-                      "the file is damaged or no SVG: " + xml_.errorString().toStdString(),
-                      "save the drawing again as plain SVG");
+        if (!xml_.hasError()) refuse(Core::tr("the file is empty"), Core::tr("choose an SVG drawing"));
+        throw Problem(
+            Exit::not_ours,
+            "line " + std::to_string(xml_.lineNumber()) + ", column " + std::to_string(xml_.columnNumber()),
+            Core::tr("the file is damaged or no SVG: {why}", {{"why", xml_.errorString().toStdString()}}),
+            Core::tr("save the drawing again as plain SVG"));
     }
 
     std::string attribute(const char* name) const {
@@ -107,7 +108,8 @@ private:
     }
     double size(const char* name) const {
         const double value = length(name);
-        if (value < 0) refuse(std::string(name) + " is below nothing", "save the drawing again");
+        if (value < 0)
+            refuse(Core::tr("{name} is below nothing", {{"name", name}}), Core::tr("save the drawing again"));
         return value;
     }
 
@@ -115,7 +117,8 @@ private:
     Affine2d viewport(const std::vector<double>& box, double width, double height) const {
         Affine2d by = Affine2d::Identity();
         if (box.size() != 4) return by;
-        if (!(box[2] > 0 && box[3] > 0)) refuse("the viewBox has no size", "save the drawing again");
+        if (!(box[2] > 0 && box[3] > 0))
+            refuse(Core::tr("the viewBox has no size"), Core::tr("save the drawing again"));
         Vector2d scale(width > 0 ? width / box[2] : 1, height > 0 ? height / box[3] : 1);
         if (!(width > 0)) scale.x() = scale.y();
         if (!(height > 0)) scale.y() = scale.x();
@@ -146,7 +149,8 @@ private:
             sides[i] = side.user_units;
             file_.sized = file_.sized || side.kind == SvgLength::Kind::real;
             if (!(sides[i] > 0))
-                refuse(std::string(names[i]) + " is not above nothing", "save the drawing again");
+                refuse(Core::tr("{name} is not above nothing", {{"name", names[i]}}),
+                       Core::tr("save the drawing again"));
         }
         Affine2d to_mm = Affine2d::Identity();
         to_mm.scale(Vector2d(mm_per_user_unit, -mm_per_user_unit)); // y upward
@@ -179,7 +183,8 @@ private:
             xml_.skipCurrentElement();
             return;
         }
-        if (around.size() >= deepest) refuse("the drawing is nested too deeply", "save it as plain SVG");
+        if (around.size() >= deepest)
+            refuse(Core::tr("the drawing is nested too deeply"), Core::tr("save it as plain SVG"));
         Surroundings here = around.back();
         here.to_mm = here.to_mm * of_attribute("transform", read_svg_transform);
         const QString id = xml_.attributes().value(QLatin1String("id")).toString();
@@ -201,7 +206,7 @@ private:
         const auto points = [&] {
             const std::vector<double> list = of_attribute("points", read_number_list);
             if (list.size() % 2 != 0)
-                refuse("the points have a coordinate too many", "save the drawing again");
+                refuse(Core::tr("the points have a coordinate too many"), Core::tr("save the drawing again"));
             std::vector<Vector2d> at;
             for (std::size_t i = 0; i + 1 < list.size(); i += 2)
                 at.emplace_back(list[i], list[i + 1]);
@@ -240,11 +245,12 @@ private:
     void add(DrawnLine line, const QString& name) {
         if (line.pieces.empty()) return;
         pieces_ += line.pieces.size();
-        if (pieces_ > most_pieces) refuse("the drawing has too many lines", "save the outline alone");
+        if (pieces_ > most_pieces)
+            refuse(Core::tr("the drawing has too many lines"), Core::tr("save the outline alone"));
         Vector2d& end = line.pieces.back().control[3];
         const Vector2d& begin = line.pieces.front().control[0];
         if (!end.allFinite() || !begin.allFinite())
-            refuse("a transform is beyond all size", "draw the car at its own size");
+            refuse(Core::tr("a transform is beyond all size"), Core::tr("draw the car at its own size"));
         if (!line.closed && line.pieces.size() > 1 && (end - begin).norm() < joined) {
             end = begin;
             line.closed = true;
@@ -292,14 +298,16 @@ private:
         if (!shapes.empty()) return;
         throw Problem(
             Exit::not_ours, "-",
-            file_.open_lines > 0   ? "no line of the drawing is closed"
-            : file_.references > 0 ? "the drawing holds no line but copies of others (\"use\")"
-                                   : "the drawing holds no line",
-            file_.open_lines > 0 ? "join the outline's ends into one closed path in the drawing program"
+            file_.open_lines > 0   ? Core::tr("no line of the drawing is closed")
+            : file_.references > 0 ? Core::tr("the drawing holds no line but copies of others (\"use\")")
+                                   : Core::tr("the drawing holds no line"),
+            file_.open_lines > 0
+                ? Core::tr("join the outline's ends into one closed path in the drawing program")
             : file_.references > 0
-                ? "turn the copies into paths of their own in the drawing program"
-                : "turn texts and pictures into paths in the drawing program, or lay a picture under "
-                  "the drawing and trace it");
+                ? Core::tr("turn the copies into paths of their own in the drawing program")
+                : Core::tr(
+                      "turn texts and pictures into paths in the drawing program, or lay a picture under "
+                      "the drawing and trace it"));
     }
 
     QXmlStreamReader xml_;
@@ -313,16 +321,18 @@ private:
 
 DrawnFile read_svg(const QByteArray& text) {
     if (text.size() > largest_drawing)
-        throw Problem(Exit::not_ours, "-", "the file is larger than 32 MiB",
-                      "save the outline alone, as plain SVG");
+        throw Problem(Exit::not_ours, "-", Core::tr("the file is larger than 32 MiB"),
+                      Core::tr("save the outline alone, as plain SVG"));
     return SvgReader(text).read();
 }
 
 DrawnFile read_svg_file(const QString& path) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        throw Problem(Exit::could_not, "-", "the file cannot be opened: " + file.errorString().toStdString(),
-                      "check its name and that you may read it", path.toStdString());
+        throw Problem(
+            Exit::could_not, "-",
+            Core::tr("the file cannot be opened: {why}", {{"why", file.errorString().toStdString()}}),
+            Core::tr("check its name and that you may read it"), path.toStdString());
     try {
         return read_svg(file.read(largest_drawing + 1));
     } catch (const Problem& problem) {

@@ -2,6 +2,7 @@
 
 #include <rampwright/body/path_data.hpp>
 #include <rampwright/core/problem.hpp>
+#include <rampwright/core/say.hpp>
 
 #include <array>
 #include <cmath>
@@ -19,7 +20,7 @@ constexpr std::string_view spaces = " \t\n\r\f";
 
 [[noreturn]] void refuse(std::size_t at, const std::string& wrong) {
     throw Problem(Exit::not_ours, "character " + std::to_string(at + 1), wrong,
-                  "save the drawing again as plain SVG");
+                  Core::tr("save the drawing again as plain SVG"));
 }
 
 Affine2d transform_of(std::string_view name, const std::vector<double>& v, std::size_t at) {
@@ -44,7 +45,7 @@ Affine2d transform_of(std::string_view name, const std::vector<double>& v, std::
     } else if (name == "skewY" && n == 1) {
         by.matrix()(1, 0) = std::tan(radians(v[0]));
     } else {
-        refuse(at, "a transform that is none, or has another count of numbers");
+        refuse(at, Core::tr("a transform that is none, or has another count of numbers"));
     }
     return by;
 }
@@ -76,7 +77,7 @@ SvgLength read_svg_length(std::string_view text) {
         } catch (const Problem&) {
             // Said below, with what a length is.
         }
-        if (number.size() != 1) refuse(0, "a length is no number with a unit that is known");
+        if (number.size() != 1) refuse(0, Core::tr("a length is no number with a unit that is known"));
         return {number[0] * unit.user_units, unit.kind};
     }
     return {};
@@ -89,7 +90,7 @@ Affine2d read_svg_transform(std::string_view text) {
          at = text.find_first_not_of(separators, at)) {
         const std::size_t open = text.find('(', at), close = text.find(')', at);
         if (open == std::string_view::npos || close == std::string_view::npos || close < open)
-            refuse(at, "a transform without its brackets");
+            refuse(at, Core::tr("a transform without its brackets"));
         std::string_view name = text.substr(at, open - at);
         name = name.substr(0, name.find_last_not_of(spaces) + 1);
         by = by * transform_of(name, read_number_list(text.substr(open + 1, close - open - 1)), at);

@@ -3,6 +3,7 @@
 #include "text/figure_text.hpp"
 #include "window/main_window.hpp"
 
+#include <rampwright/core/say.hpp>
 #include <rampwright/project/take_in.hpp>
 
 #include <QDialogButtonBox>
@@ -85,7 +86,8 @@ void MainWindow::take_in_car() {
         const Document other = load_document(file.toStdString());
         const Project project = read_project(other);
         if (project.cars.empty())
-            throw Problem(Exit::could_not, "/cars", "the file has no car", "choose another");
+            throw Problem(Exit::could_not, "/cars", Core::tr("the file has no car"),
+                          Core::tr("choose another"));
         std::vector<std::size_t> cars{0};
         if (project.cars.size() > 1) cars = ask_which(*this, project, QFileInfo(file).fileName());
         if (cars.empty()) return;
