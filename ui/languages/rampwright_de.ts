@@ -4161,7 +4161,7 @@
     </message>
     <message>
         <source>the file has no car</source>
-        <translation>in der Datei ist kein Auto</translation>
+        <translation>in der Datei ist kein Wagen</translation>
     </message>
 </context>
 <context>
