@@ -140,7 +140,10 @@ void with_dialog(const std::function<void()>& action, const std::function<void(Q
     });
     timer.start();
     action();
-    if (!answered) throw std::runtime_error("no dialog came up");
+    // A button pressed by its letter acts a moment later; how much later is the machine's affair.
+    constexpr int patience_ms = 10000;
+    if (!QTest::qWaitFor([&] { return answered; }, patience_ms))
+        throw std::runtime_error("no dialog came up");
 }
 
 double value_of(const QString& text, Quantity quantity) {
