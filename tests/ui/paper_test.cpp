@@ -95,6 +95,10 @@ TEST_CASE("From an open car to a PDF on disk by keyboard alone", "[paper]") {
     with_dialog(ask, [&](QDialog& dialog) {
         auto* name = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
         REQUIRE(name);
+        // The toolkit begins where the last dialog of the process ended, another test's folder.
+        auto* files = qobject_cast<QFileDialog*>(&dialog);
+        REQUIRE(files);
+        files->setDirectory(here.folder.path());
         name->selectAll();
         QTest::keyClicks(name, QStringLiteral("by-hand"));
         QTest::keyClick(name, Qt::Key_Return);
