@@ -100,7 +100,7 @@ double Guide::crossing_force(double speed) const {
 }
 
 double Guide::force(double speed) const {
-    return lean_force + crossing * crossing_force(speed);
+    return rail ? lean_force + crossing * crossing_force(speed) : 0;
 }
 
 Guide make_guide(const GuideSetup& s) {
