@@ -5,8 +5,11 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
+#include <QCheckBox>
 #include <QLabel>
 #include <QListWidget>
+#include <QRadioButton>
+#include <QStyleOptionButton>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -83,6 +86,32 @@ TEST_CASE("Words reach 4.5 : 1 and marks 3 : 1 in both themes", "[looks]") {
         CHECK(pair(QPalette::PlaceholderText, QPalette::Base) >= 4.5);
         CHECK(pair(QPalette::Link, QPalette::Base) >= 4.5);
     }
+}
+
+TEST_CASE("The frame of what can be ticked stands out from the window, ticked or not", "[looks]") {
+    // WCAG 2.1, success criterion 1.4.11 (AA), by the pixels.
+    for (const Appearance appearance : {Appearance::light, Appearance::dark}) {
+        apply_theme(appearance);
+        QCheckBox box(QStringLiteral("Tungsten"));
+        QRadioButton choice(QStringLiteral("Lead"));
+        for (QAbstractButton* button :
+             {static_cast<QAbstractButton*>(&box), static_cast<QAbstractButton*>(&choice)}) {
+            button->resize(button->sizeHint());
+            const QImage picture = button->grab().toImage();
+            QStyleOptionButton option;
+            option.initFrom(button);
+            const QRect mark = button->style()->subElementRect(
+                button == &box ? QStyle::SE_CheckBoxIndicator : QStyle::SE_RadioButtonIndicator, &option,
+                button);
+            // Along the middle line, from outside to the mark's own middle.
+            double most = 0;
+            for (int x = mark.left(); x < mark.center().x(); ++x)
+                most = std::max(most, contrast(picture.pixelColor(x, mark.center().y()), theme().bench));
+            CAPTURE(int(appearance), button->text().toStdString());
+            CHECK(most >= 3);
+        }
+    }
+    apply_theme(Appearance::light);
 }
 
 TEST_CASE("Contrast is WCAG's: black on white is 21 : 1", "[looks]") {

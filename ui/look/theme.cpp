@@ -1,7 +1,8 @@
 #include "look/theme.hpp"
 
+#include "look/bench_style.hpp"
+
 #include <QApplication>
-#include <QStyleFactory>
 #include <QToolTip>
 
 #include <algorithm>
@@ -109,7 +110,7 @@ const Theme& theme() {
 void apply_theme(Appearance appearance) {
     current = make_theme(appearance);
     if (!qApp) return;
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new BenchStyle);
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setPointSizeF(std::max(9.0, QApplication::font().pointSizeF()));
     QApplication::setFont(font);
