@@ -12,10 +12,20 @@ namespace rampwright {
 /// @param cavity the cut's shape.
 double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, const BodyOutlines& outlines);
 
-/// How far a weight can slide along x before its cut or another weight stops it, m; at most `wanted`, whose
-/// sign says which way. A weight in no cut is stopped by the wood. What is wrong already, an overlap or an
-/// end that sticks out, may stay but not grow.
+/// How far a weight can slide, and what stops it there.
+struct SlideRoom {
+    enum class Stop { none, stuck, cut, wood, outside, weight, axle, wheel, putty };
+    double by = 0;          ///< m, forward where positive
+    Stop stop = Stop::none; ///< none where it goes all the way
+    std::size_t other = 0;  ///< `weight`, `putty`: which in the plan's ballast
+};
+
+/// How far a weight can slide along x before something stops it; at most `wanted`, whose sign says which way:
+/// its cut's end (the wood for a weight in no cut), the body's outside, another weight, an axle in its bore,
+/// a wheel. A weight that putty reaches higher than its underside does not slide at all. What is wrong
+/// already, an overlap or an end that sticks out, may stay but not grow.
 /// @param body with the plan's cuts, in their order, and no axle holes.
-double room_to_slide(const CarPlan& plan, std::size_t weight, const BodyShape& body, double wanted);
+SlideRoom room_to_slide(const CarPlan& plan, const CarModel& car, std::size_t weight, const BodyShape& body,
+                        const BodyOutlines& outlines, double wanted);
 
 } // namespace rampwright

@@ -134,6 +134,7 @@ std::optional<Built> compare_built(const Project& project, const CarModel& car) 
     for (const Trim& trim : built.trims)
         built.words.push_back(trim.text);
     if (!trimmed.remains.empty()) built.words.push_back(trimmed.remains);
+    built.words.insert(built.words.end(), trimmed.held_back.begin(), trimmed.held_back.end());
     return built;
 }
 

@@ -1,6 +1,7 @@
 #include "results/trim.hpp"
 
 #include "car/running_surface.hpp"
+#include "core/fill_text.hpp"
 #include "results/trim_places.hpp"
 
 #include <rampwright/bench/scale.hpp>
@@ -89,6 +90,13 @@ public:
                            "forward any further. A longer pocket would mend it (an adult cuts it), or taking "
                            "weight off behind and putting the same on in front.",
                            {{"far", far}});
+        for (std::size_t i = 0; i < rigid_.size(); ++i) {
+            if (std::find(moved_.begin(), moved_.end(), i) != moved_.end()) continue;
+            const SlideRoom room = find_slide(plan_, car_, rigid_[i].piece, -off() * mass_ / rigid_[i].mass);
+            plan_out_.held_back.push_back(
+                why(Core::tr("{piece} stays where it is", {{"piece", plan_.ballast[rigid_[i].piece].name}}),
+                    room));
+        }
     }
 
     TrimPlan take() { return std::move(plan_out_); }
@@ -154,6 +162,7 @@ private:
             if (amount < mass)
                 said = Core::tr("{trim}: that is all there is of {name}", {{"trim", said}, {"name", name}});
             change_mass(-amount, place->ahead, name, said + ".");
+            plan_.ballast[place->piece].mass -= amount; // frees what lay in it
             mass -= amount;
             places.erase(place);
         }
@@ -182,6 +191,7 @@ private:
             change_mass(amount, place->ahead,
                         place->putty ? plan_.ballast[*place->putty].name : std::string(), said + ".");
             mass -= amount;
+            filled_.push_back(place->cut);
             places.erase(place);
         }
         if (mass <= least_trim) return;
@@ -214,26 +224,57 @@ private:
     /// A weight, by its place among `rigid_` (none: past the end), and how far it goes.
     struct Slide {
         std::size_t weight = 0;
-        double by = 0;
+        SlideRoom room;
         bool enough = false;
     };
 
+    /// "Move ..." or "... stays where it is" with what stops the weight there.
+    std::string why(const std::string& trim, const SlideRoom& room) const {
+        const auto said = [&](const std::string& sentence) {
+            return fill_places(sentence, [&](std::string_view name) {
+                if (name == "trim") return trim;
+                return room.other < plan_.ballast.size() ? plan_.ballast[room.other].name : std::string();
+            });
+        };
+        switch (room.stop) {
+        case SlideRoom::Stop::stuck:
+            return said(Core::tr("{trim}: it is glued or locked."));
+        case SlideRoom::Stop::cut:
+            return said(Core::tr("{trim}: it can go no further, its cut ends there."));
+        case SlideRoom::Stop::wood:
+            return said(Core::tr("{trim}: it can go no further, wood is in the way."));
+        case SlideRoom::Stop::outside:
+            return said(Core::tr("{trim}: it can go no further without standing out of the body."));
+        case SlideRoom::Stop::weight:
+            return said(Core::tr("{trim}: it can go no further, {other} is in the way."));
+        case SlideRoom::Stop::axle:
+            return said(Core::tr("{trim}: it can go no further, an axle is in the way."));
+        case SlideRoom::Stop::wheel:
+            return said(Core::tr("{trim}: it can go no further, a wheel is in the way."));
+        case SlideRoom::Stop::putty:
+            return said(Core::tr("{trim}: it is bedded in {other}. It moves once that is taken out."));
+        case SlideRoom::Stop::none:
+            break;
+        }
+        return trim + ".";
+    }
+
     /// The heaviest weight that can go all the way; else the one that brings most. Each is asked once.
     Slide find_best_slide() {
-        Slide best{rigid_.size(), 0, false};
+        Slide best{rigid_.size(), {}, false};
         double best_moment = 0;
         for (std::size_t i = 0; i < rigid_.size(); ++i) {
             if (std::find(moved_.begin(), moved_.end(), i) != moved_.end()) continue;
             const double wanted = -off() * mass_ / rigid_[i].mass;
-            const double by = find_slide(plan_, car_, rigid_[i].piece, wanted);
-            const bool enough = std::abs(wanted - by) < 1e-6;
-            const double moment = std::abs(by) * rigid_[i].mass;
+            const SlideRoom room = find_slide(plan_, car_, rigid_[i].piece, wanted);
+            const bool enough = std::abs(wanted - room.by) < 1e-6;
+            const double moment = std::abs(room.by) * rigid_[i].mass;
             const bool better = enough != best.enough ? enough
                                 : enough              ? rigid_[i].mass > rigid_[best.weight].mass
                                                       : moment > best_moment;
             // What shifts the balance point by less than a tenth of "near enough" is not worth the work.
             if (!better || (!enough && moment / mass_ < near_enough / 10)) continue;
-            best = {i, by, enough};
+            best = {i, room, enough};
             best_moment = moment;
         }
         return best;
@@ -247,7 +288,7 @@ private:
         trim.mass = weight.mass;
         trim.at = weight.ahead;
         trim.placed = true;
-        trim.by = slide.by;
+        trim.by = slide.room.by;
         trim.piece = piece.name;
         const std::string mass = text(trim.mass, Quantity::mass),
                           by = text(std::abs(trim.by), Quantity::length);
@@ -255,11 +296,13 @@ private:
                                            {{"piece", trim.piece}, {"mass", mass}, {"by", by}})
                                 : Core::tr("Move {piece} ({mass}) {by} back",
                                            {{"piece", trim.piece}, {"mass", mass}, {"by", by}});
-        trim.text =
-            slide.enough ? trim.text + "." : Core::tr("{trim}: it can go no further.", {{"trim", trim.text}});
-        piece.at.x() += slide.by;
+        const auto cut = find_cut(plan_.body.cuts, piece.in);
+        if (cut && std::find(filled_.begin(), filled_.end(), *cut) != filled_.end())
+            trim.text = Core::tr("{trim}, before the putty goes in", {{"trim", trim.text}});
+        trim.text = slide.enough ? trim.text + "." : why(trim.text, slide.room);
+        piece.at.x() += slide.room.by;
         moved_.push_back(slide.weight);
-        balance_ = slide.enough ? planned_.balance : balance_ + slide.by * weight.mass / mass_;
+        balance_ = slide.enough ? planned_.balance : balance_ + slide.room.by * weight.mass / mass_;
         finish(std::move(trim));
     }
 
@@ -280,6 +323,7 @@ private:
     double tail_ = 0, nose_ = 0;
     std::vector<Rigid> rigid_;
     std::vector<std::size_t> moved_;
+    std::vector<std::size_t> filled_; ///< cuts that putty was added in; what slides there does so before
     TrimPlan plan_out_;
 };
 

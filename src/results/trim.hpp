@@ -12,6 +12,8 @@ struct PlannedStanding {
 struct TrimPlan {
     std::vector<Trim> trims; ///< in order
     std::string remains;     ///< English: what no trim mends, and what would; empty where nothing is left
+    /// English: of each weight that stays where it is though the balance point is off, what holds it back.
+    std::vector<std::string> held_back;
 };
 
 /// What to do so that the finished car becomes the planned one (compare_built says by which rules).

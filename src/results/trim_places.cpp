@@ -1,6 +1,5 @@
 #include "results/trim_places.hpp"
 
-#include "car/room_in_cut.hpp"
 #include "car/running_surface.hpp"
 
 #include <rampwright/core/constants.hpp>
@@ -82,9 +81,10 @@ std::vector<OpenCut> find_open_cuts(const CarPlan& plan, const CarModel& car) {
     return found;
 }
 
-double find_slide(const CarPlan& plan, const CarModel& car, std::size_t weight, double wanted) {
-    if (is_stuck(plan, plan.ballast[weight])) return 0;
-    return room_to_slide(plan, weight, cut_body(plan, car, BodyOutlines(plan.body)), wanted);
+SlideRoom find_slide(const CarPlan& plan, const CarModel& car, std::size_t weight, double wanted) {
+    if (is_stuck(plan, plan.ballast[weight])) return {0, SlideRoom::Stop::stuck, 0};
+    const BodyOutlines outlines(plan.body);
+    return room_to_slide(plan, car, weight, cut_body(plan, car, outlines), outlines, wanted);
 }
 
 } // namespace rampwright

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "car/room_in_cut.hpp"
+
 #include <rampwright/car/car_model.hpp>
 
 #include <optional>
@@ -32,7 +34,7 @@ bool is_stuck(const CarPlan& plan, const BallastPlan& piece);
 std::vector<LoosePutty> find_loose_putty(const CarPlan& plan, const CarModel& car);
 std::vector<OpenCut> find_open_cuts(const CarPlan& plan, const CarModel& car);
 
-/// How far a weight can slide, m, at most `wanted` forward or, negative, back; 0 for one that is stuck.
-double find_slide(const CarPlan& plan, const CarModel& car, std::size_t weight, double wanted);
+/// How far a weight can slide, at most `wanted` forward or, negative, back, and what stops it.
+SlideRoom find_slide(const CarPlan& plan, const CarModel& car, std::size_t weight, double wanted);
 
 } // namespace rampwright

@@ -59,6 +59,20 @@ void set_part_mass(Part& part, double mass) {
     part.properties.mass = mass;
 }
 
+/// Moves a weight along an axis of the car; the glue, screw or plug that holds it goes along, wherever it is.
+void set_piece(HeatCase& c, std::size_t piece, std::optional<std::size_t> held, int axis, double to) {
+    const double shift = to - c.car.parts[piece].properties.centre[axis];
+    c.car.parts[piece].properties.centre[axis] = to;
+    if (held) c.car.parts[*held].properties.centre[axis] += shift;
+}
+
+/// What holds a weight, by its place among the parts.
+std::optional<std::size_t> find_holding_of(const CarModel& car, const Part& piece) {
+    for (std::size_t n = 0; n < car.parts.size(); ++n)
+        if (car.parts[n].kind == PartKind::holding && car.parts[n].key == piece.key + "/held") return n;
+    return std::nullopt;
+}
+
 void add_parts(std::vector<Input>& inputs, const HeatCase& heat_case) {
     for (std::size_t n = 0; n < heat_case.car.parts.size(); ++n) {
         const Part& part = heat_case.car.parts[n];
@@ -73,12 +87,15 @@ void add_parts(std::vector<Input>& inputs, const HeatCase& heat_case) {
                                               set_part_mass(p, mass);
                                       }));
         if (part.place_sigma > 0 && part.kind == PartKind::ballast) {
-            inputs.push_back(plain("place-x" + suffix, part.properties.centre.x(), part.place_sigma,
-                                   Scope::own,
-                                   [n](HeatCase& c, double x) { c.car.parts[n].properties.centre.x() = x; }));
-            inputs.push_back(plain("place-z" + suffix, part.properties.centre.z(), part.place_sigma,
-                                   Scope::own,
-                                   [n](HeatCase& c, double z) { c.car.parts[n].properties.centre.z() = z; }));
+            // One place for both: what holds a piece lies where the piece does, so they are off together.
+            const auto held = find_holding_of(heat_case.car, part);
+            const auto add = [&](const char* key, int axis) {
+                inputs.push_back(
+                    plain(key + suffix, part.properties.centre[axis], part.place_sigma, Scope::own,
+                          [n, held, axis](HeatCase& c, double to) { set_piece(c, n, held, axis, to); }));
+            };
+            add("place-x", 0);
+            add("place-z", 2);
         }
     }
 }

@@ -160,6 +160,7 @@ TEST_CASE("a weight slides as far as its cut lets it, and what stays off is said
     const Built stuck = built_off(project, 0, 5 * mm);
     CHECK(stuck.trims.empty());
     CHECK(says(stuck, "stays 5.0 mm further forward"));
+    CHECK(says(stuck, "brass bar stays where it is: it can go no further, its cut ends there"));
     CHECK(says(built_off(project, 0, -5 * mm), "stays 5.0 mm further back"));
     // A bar 10 mm shorter, in the middle: 5 mm of way either side.
     BallastPlan& bar = project.cars[0].ballast[0];
@@ -206,4 +207,120 @@ TEST_CASE("weights that are locked, glued or done with are not moved", "[built][
     CHECK(moves() == 0);
     bar.held = "screw"; // the table of holdings: can be opened again on race night
     CHECK(moves() == 1);
+}
+
+namespace {
+
+/// A pocket of 40 x 20 x 16 mm, open at the top, in it a bar of 30 x 20 x 8 mm flush with the top, and putty
+/// beneath: 40 x 20 x 8 mm have room below the bar, 6400 mm³ or 67.2 g.
+Project on_putty(double putty_mass) {
+    Project project = packed();
+    CarPlan& car = project.cars[0];
+    car.ballast[0].size = {30 * mm, 20 * mm, 8 * mm};
+    car.ballast[0].at = {60 * mm, 0, 26 * mm};
+    car.ballast[0].mass = 80 * g;
+    car.ballast[1].mass = putty_mass;
+    car.ballast[1].in = car.body.cuts[0].name;
+    return project;
+}
+
+} // namespace
+
+TEST_CASE("a weight on putty slides, one bedded in it does not", "[built][trim]") {
+    const Built free = built_off(on_putty(67 * g), 0, 1.2 * mm);
+    REQUIRE(free.trims.size() == 1);
+    CHECK(free.trims[0].piece == "brass bar");
+    const Built bedded = built_off(on_putty(67.4 * g), 0, 1.2 * mm);
+    CHECK(bedded.trims.empty());
+    CHECK(says(bedded, "stays 1.2 mm further forward"));
+    CHECK(says(bedded, "brass bar stays where it is: it is bedded in putty"));
+    // Another weight on the floor, 10 x 20 x 8 mm, takes 1600 mm³ of the room: 50.4 g are left.
+    for (const double putty : {50 * g, 50.8 * g}) {
+        Project project = on_putty(putty);
+        BallastPlan floor = project.cars[0].ballast[0];
+        floor.name = "floor";
+        floor.size[0] = 10 * mm;
+        floor.at = {45 * mm, 0, 18 * mm};
+        floor.mass = 12 * g;
+        floor.fixed = true;
+        project.cars[0].ballast.push_back(floor);
+        CAPTURE(putty);
+        CHECK(built_off(project, 0, 1.2 * mm).trims.size() == (putty < 50.4 * g ? 1 : 0));
+    }
+}
+
+TEST_CASE("putty that comes off first frees the weight in it", "[built][trim]") {
+    Project project = on_putty(70 * g);
+    const CarOnWheels planned = planned_of(project);
+    // 5 g too heavy: 65 g of putty are left, below the bar.
+    project.rules.max_mass = planned.mass;
+    project.cars[0].as_built.mass = planned.mass + 5 * g;
+    project.cars[0].as_built.balance_ahead_of_rear_axle = planned.centre.x() + 2 * mm;
+    const Built built = *compare_built(project, build_car(project, 0));
+    REQUIRE(built.trims.size() == 2);
+    CHECK(built.trims[0].kind == Trim::Kind::take_off);
+    CHECK(built.trims[1].kind == Trim::Kind::move);
+}
+
+TEST_CASE("a weight moves before putty is added to its cut", "[built][trim]") {
+    Project project = packed();
+    CarPlan& car = project.cars[0];
+    car.body.cuts.pop_back();
+    car.ballast.pop_back();
+    car.ballast[0].size[0] = 30 * mm;
+    const Built built = built_off(project, -4 * g, 2 * mm);
+    REQUIRE(built.trims.size() == 2);
+    CHECK(built.trims[0].kind == Trim::Kind::add);
+    CHECK(built.trims[1].kind == Trim::Kind::move);
+    CHECK_THAT(built.trims[1].text, Catch::Matchers::Contains("before the putty goes in"));
+}
+
+TEST_CASE("a weight stops at an axle's bore", "[built][trim]") {
+    Project project = packed();
+    CarPlan& car = project.cars[0];
+    car.body.cuts.resize(1);
+    car.ballast.resize(1);
+    // Level with the axles, which lie at x = 25 mm, z = 6 mm and reach to within 4 mm of the middle.
+    car.body.cuts[0].from = {10 * mm, -10 * mm, 2 * mm};
+    car.body.cuts[0].to = {80 * mm, 10 * mm, 40 * mm};
+    car.ballast[0].size = {20 * mm, 20 * mm, 10 * mm};
+    car.ballast[0].at = {60 * mm, 0, 7 * mm};
+    const Built built = built_off(project, 0, 12 * mm);
+    REQUIRE(built.trims.size() == 1);
+    // By hand: its rear face at 50 mm, the bore's wall at 25 + 2.3 / 2; 0.01 mm³ in common count as none.
+    CHECK(built.trims[0].by == Approx(-(50 - 25 - 1.15) * mm).margin(0.02 * mm));
+    CHECK_THAT(built.trims[0].text, Catch::Matchers::Contains("an axle is in the way"));
+    CHECK(says(built, "further forward than planned"));
+    // Above the axles it passes over them.
+    car.body.cuts[0].from.z() = 8 * mm;
+    car.ballast[0].at.z() = 13 * mm;
+    const Built above = built_off(project, 0, 10 * mm);
+    REQUIRE(above.trims.size() == 1);
+    CHECK(std::abs(above.trims[0].by) > 25 * mm);
+}
+
+TEST_CASE("a weight stops at the body's end where its cut is open, and at another weight", "[built][trim]") {
+    Project project = packed();
+    CarPlan& car = project.cars[0];
+    car.body.cuts.resize(1);
+    car.ballast.resize(1);
+    car.body.cuts[0].from.x() = -20 * mm;
+    car.ballast[0].size[0] = 30 * mm;
+    car.ballast[0].at.x() = 40 * mm;
+    const Built out = built_off(project, 0, 12 * mm);
+    REQUIRE(out.trims.size() == 1);
+    CHECK(out.trims[0].by == Approx(-25 * mm).margin(0.01 * mm)); // its rear face at 25 mm, the tail at 0
+    CHECK_THAT(out.trims[0].text, Catch::Matchers::Contains("standing out of the body"));
+    BallastPlan stop = car.ballast[0];
+    stop.name = "stop";
+    stop.size[0] = 5 * mm;
+    stop.at.x() = 12.5 * mm;
+    stop.mass = 8 * g;
+    stop.fixed = true;
+    car.ballast.push_back(stop);
+    const Built stopped = built_off(project, 0, 12 * mm);
+    REQUIRE(stopped.trims.size() == 1);
+    CHECK(stopped.trims[0].by == Approx(-10 * mm).margin(0.01 * mm)); // from 25 mm to the stop's face at 15
+    CHECK_THAT(stopped.trims[0].text, Catch::Matchers::Contains("stop is in the way"));
+    CHECK(says(stopped, "stop stays where it is: it is glued or locked"));
 }

@@ -3852,10 +3852,6 @@
         <translation>{trim}: ein Erwachsener bohrt eine Mulde dafür, oder es sitzt außen, wo die Regeln das erlauben.</translation>
     </message>
     <message>
-        <source>{trim}: it can go no further.</source>
-        <translation>{trim}: weiter geht es nicht.</translation>
-    </message>
-    <message>
         <source>{trim}: no more fits there</source>
         <translation>{trim}: mehr passt dort nicht hinein</translation>
     </message>
@@ -4162,6 +4158,44 @@
     <message>
         <source>the file has no car</source>
         <translation>in der Datei ist kein Wagen</translation>
+        <source>{piece} stays where it is</source>
+        <translation>{piece} bleibt, wo es ist</translation>
+    </message>
+    <message>
+        <source>{trim}: it is glued or locked.</source>
+        <translation>{trim}: verklebt oder gesperrt.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further, its cut ends there.</source>
+        <translation>{trim}: Weiter geht es nicht, dort endet der Ausschnitt.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further, wood is in the way.</source>
+        <translation>{trim}: Weiter geht es nicht, Holz ist im Weg.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further without standing out of the body.</source>
+        <translation>{trim}: Weiter geht es nicht, ohne dass es aus dem Rumpf ragt.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further, {other} is in the way.</source>
+        <translation>{trim}: Weiter geht es nicht, im Weg ist: {other}.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further, an axle is in the way.</source>
+        <translation>{trim}: Weiter geht es nicht, eine Achse ist im Weg.</translation>
+    </message>
+    <message>
+        <source>{trim}: it can go no further, a wheel is in the way.</source>
+        <translation>{trim}: Weiter geht es nicht, ein Rad ist im Weg.</translation>
+    </message>
+    <message>
+        <source>{trim}: it is bedded in {other}. It moves once that is taken out.</source>
+        <translation>{trim}: Es ist eingebettet in {other}. Es bewegt sich erst, wenn das herausgenommen ist.</translation>
+    </message>
+    <message>
+        <source>{trim}, before the putty goes in</source>
+        <translation>{trim}, bevor die Knete hineinkommt</translation>
     </message>
 </context>
 <context>

@@ -1,4 +1,5 @@
 #include "sheet/cautions.hpp"
+#include "sheet/share_pages.hpp"
 #include "sheet/steps.hpp"
 #include "sheet/table.hpp"
 
@@ -9,29 +10,36 @@ namespace rampwright::ui::paper {
 namespace {
 
 constexpr TextStyle step_style{9.5, true}, who_style{8.5, false}, who_bold{8.5, true};
-constexpr double step_indent = 12, who_width = 14;
+constexpr double step_indent = 12;
+
+/// Room for "Child" and "Adult", as long as they are in the person's language.
+double who_width() {
+    return std::max(
+        14.0, 2 + std::max(width_of(Words::tr("Child"), who_bold), width_of(Words::tr("Adult"), who_bold)));
+}
 
 /// Who does what: "Child" and the words beside it.
 double put_who(Flow& flow, const QString& who, const QString& what, bool measure_only) {
     if (what.isEmpty()) return 0;
-    const QStringList lines = wrapped(what, who_style, flow.body().width() - step_indent - who_width);
+    const QStringList lines = wrapped(what, who_style, flow.body().width() - step_indent - who_width());
     const double height = double(lines.size()) * leading_of(who_style) + 0.4;
     if (measure_only) return height;
     double y = flow.y();
     flow.put({flow.body().left() + step_indent, y + ascent_of(who_bold)}, who, who_bold);
     for (const QString& line : lines) {
-        flow.put({flow.body().left() + step_indent + who_width, y + ascent_of(who_style)}, line, who_style);
+        flow.put({flow.body().left() + step_indent + who_width(), y + ascent_of(who_style)}, line, who_style);
         y += leading_of(who_style);
     }
     flow.skip(height);
     return height;
 }
 
-void put_step(Flow& flow, const Step& step, std::size_t number) {
-    double height = leading_of(step_style) + 1.5;
-    height += put_who(flow, {}, step.child, true) + put_who(flow, {}, step.adult, true);
-    height += cautions_height(flow, step.cautions, step_indent);
-    flow.need(height);
+double step_height(Flow& flow, const Step& step, double gap) {
+    return leading_of(step_style) + gap + put_who(flow, {}, step.child, true) +
+           put_who(flow, {}, step.adult, true) + cautions_height(flow, step.cautions, step_indent);
+}
+
+void put_step(Flow& flow, const Step& step, std::size_t number, double gap) {
     const double left = flow.body().left();
     flow.line({left, flow.y() - 0.6}, {flow.body().right(), flow.y() - 0.6}, 0.1);
     flow.tick_box({left, flow.y() + 0.3}, 3.4, step.done);
@@ -43,7 +51,7 @@ void put_step(Flow& flow, const Step& step, std::size_t number) {
     put_who(flow, Words::tr("Child"), step.child, false);
     put_who(flow, Words::tr("Adult"), step.adult, false);
     put_cautions(flow, step.cautions, step_indent);
-    flow.skip(1.5);
+    flow.skip(gap);
 }
 
 /// "Fri 13 Feb, 18:30", or how long before the race where its hour is not known.
@@ -80,8 +88,23 @@ void put_steps(Flow& flow, const Job& job) {
                   "already says is done."));
     flow.skip(1);
     const std::vector<Step> steps = build_steps(job);
-    for (std::size_t i = 0; i < steps.size(); ++i)
-        put_step(flow, steps[i], i + 1);
+    std::vector<double> heights;
+    for (const double gap : {1.5, 1.0, 0.6}) {
+        std::vector<double> closer;
+        for (const Step& step : steps)
+            closer.push_back(step_height(flow, step, gap));
+        const auto pages = [&](const std::vector<double>& each) {
+            return fill_pages(each, flow.room(), flow.body().height()).size();
+        };
+        // Closer together only where that spares a page.
+        if (heights.empty() || pages(closer) < pages(heights)) heights = closer;
+    }
+    std::size_t next = 0;
+    for (const std::size_t count : share_pages(heights, flow.room(), flow.body().height())) {
+        if (next > 0) flow.start_page(QString(flow.page().title));
+        for (std::size_t i = 0; i < count; ++i, ++next)
+            put_step(flow, steps[next], next + 1, heights[next] - step_height(flow, steps[next], 0));
+    }
 }
 
 void put_countdown(Flow& flow, const Job& job) {
