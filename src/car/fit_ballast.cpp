@@ -51,7 +51,7 @@ void check_putty(const FitCase& fit, std::size_t index, Findings& findings) {
             make_finding("ballast-lost", Severity::warning, key_of(fit, index), fill.properties.centre, {}));
         return;
     }
-    const double excess = -room_in_cut(fit.plan, *held_by, fit.cut.cuts[*held_by], fit.outlines);
+    const double excess = -room_in_cut(fit.plan, fit.car, *held_by, fit.cut.cuts[*held_by], fit.outlines);
     if (excess > least_volume + 1e-6 * fill.capacity)
         findings.push_back(
             make_finding("putty-overflows", Severity::warning, key_of(fit, index), fill.properties.centre,

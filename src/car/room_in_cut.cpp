@@ -7,7 +7,8 @@
 
 namespace rampwright {
 
-double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, const BodyOutlines& outlines) {
+double room_in_cut(const CarPlan& plan, const CarModel& car, std::size_t cut, const Cut& cavity,
+                   const BodyOutlines& outlines) {
     BallastPlan pinch;
     pinch.shape = PieceShape::putty;
     pinch.mass = 1e-6;
@@ -19,6 +20,8 @@ double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, cons
         else
             room -= each.mass / putty_density(each.material);
     }
+    for (const Wheel& wheel : car.wheels)
+        room -= volume_in_cuts(piece_of(axle_shape(plan.axles, wheel)), std::span(&cavity, 1));
     return room;
 }
 

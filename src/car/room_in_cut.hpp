@@ -8,9 +8,10 @@
 namespace rampwright {
 
 /// Room in a cut that nothing fills, m³: what it holds within the wood's outlines less the weights and the
-/// putty in it. Negative where it overflows.
+/// putty in it and the axles that cross it. Negative where it overflows.
 /// @param cavity the cut's shape.
-double room_in_cut(const CarPlan& plan, std::size_t cut, const Cut& cavity, const BodyOutlines& outlines);
+double room_in_cut(const CarPlan& plan, const CarModel& car, std::size_t cut, const Cut& cavity,
+                   const BodyOutlines& outlines);
 
 /// How far a weight can slide, and what stops it there.
 struct SlideRoom {

@@ -71,7 +71,7 @@ std::vector<OpenCut> find_open_cuts(const CarPlan& plan, const CarModel& car) {
                 find_cut(plan.body.cuts, plan.ballast[i].in) == n)
                 open.putty = i;
         const std::string_view material = open.putty ? plan.ballast[*open.putty].material : "";
-        open.mass = room_in_cut(plan, n, body.cuts[n], outlines) * putty_density(material);
+        open.mass = room_in_cut(plan, car, n, body.cuts[n], outlines) * putty_density(material);
         if (open.mass < least_pinch) continue;
         const CutPlan& cut = plan.body.cuts[n];
         const Vec3 at(place_of_added(plan, open, outlines), 0, (cut.from.z() + cut.to.z()) / 2);

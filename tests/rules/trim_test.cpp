@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <numbers>
+
 using namespace rampwright;
 
 namespace {
@@ -323,4 +325,19 @@ TEST_CASE("a weight stops at the body's end where its cut is open, and at anothe
     CHECK(stopped.trims[0].by == Approx(-10 * mm).margin(0.01 * mm)); // from 25 mm to the stop's face at 15
     CHECK_THAT(stopped.trims[0].text, Catch::Matchers::Contains("stop is in the way"));
     CHECK(says(stopped, "stop stays where it is: it is glued or locked"));
+}
+
+TEST_CASE("an axle that crosses a cut takes of its room", "[built][trim]") {
+    Project project = test::plain_project();
+    project.scale = project.worse_scale = {0.1 * g, false, 0};
+    CarPlan& car = project.cars[0];
+    car.ballast.clear();
+    car.body.cuts[0].from = {20 * mm, -10 * mm, 2 * mm};
+    car.body.cuts[0].to = {30 * mm, 10 * mm, 12 * mm};
+    // By hand: the wheel's outer face is at 22.5 + 0.8 + 8 = 31.3 mm, so the shank's end lies 3.3 mm from the
+    // middle; 6.7 mm of each shank, 2.2 mm thick, cross the pocket of 10 x 20 x 10 mm.
+    const double room = 2000 - 2 * 6.7 * std::numbers::pi * 1.1 * 1.1;
+    const Built built = built_off(project, -30 * g, 0, 0.05 * g);
+    REQUIRE(!built.trims.empty());
+    CHECK(built.trims[0].mass / g == Approx(room * putty_g_mm3).epsilon(1e-6));
 }
