@@ -1,5 +1,6 @@
 #include "sheet/pdf_tools.hpp"
 #include "sheet/share_pages.hpp"
+#include "sheet/table.hpp"
 #include "support/demo.hpp"
 
 #include <catch2/catch.hpp>
@@ -45,4 +46,26 @@ TEST_CASE("a continuation of the steps holds at least a quarter of a page", "[sh
             }
             CHECK(continued >= 1);
         }
+}
+
+TEST_CASE("a column is as wide as its longest word", "[sheet][layout]") {
+    Sheet sheet;
+    Flow flow(sheet, {});
+    flow.start_page(QStringLiteral("T"));
+    Table table;
+    table.columns = {{QStringLiteral("Gewicht und Namen"), -1},
+                     {QStringLiteral("Bohrung, mm"), 6, Align::right},
+                     {QStringLiteral("Ausgewogenes"), -0.01},
+                     {QStringLiteral("Drin"), 3, Align::middle}};
+    table.rows.push_back({QStringLiteral("tungsten"), QStringLiteral("123456.7"),
+                          QStringLiteral("langes Gleitstueck"), Cell::Kind::box});
+    put_table(flow, table);
+    QStringList words;
+    for (const Ink& ink : sheet.pages[0].ink)
+        if (const auto* text = std::get_if<TextInk>(&ink)) {
+            words += text->text.split(QLatin1Char(' '));
+            CHECK(text->box.right() <= flow.body().right() + 0.01);
+        }
+    for (const char* whole : {"Bohrung,", "Ausgewogenes", "Drin", "123456.7", "Gleitstueck"})
+        CHECK(words.contains(QLatin1String(whole)));
 }

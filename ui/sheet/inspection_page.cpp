@@ -17,6 +17,53 @@ QString rule_words(const InspectionRow& row) {
     return row.inspect.empty() ? name : QStringLiteral("%1\n%2").arg(name, from_utf8(row.inspect));
 }
 
+/// Room to write what is measured, beside the plan's values.
+void put_measured(Flow& flow, const Job& job) {
+    flow.heading(Words::tr("Measured on the finished car"));
+    flow.paragraph(
+        Words::tr("Type these into the project: the next sheet then shows the car as it was built."));
+    const Words& words = job.words;
+    // What nobody has measured yet is the plan's own.
+    const Figures& f = job.figures;
+    Table built;
+    built.least_height = 7;
+    built.columns = {{Words::tr("What"), -1.7},
+                     {Words::tr("Planned"), -1, Align::right},
+                     {Words::tr("Built so far"), -1, Align::right},
+                     {Words::tr("First"), 22},
+                     {Words::tr("Second"), 22},
+                     {Words::tr("Third"), 22}};
+    const auto row = [&](const QString& what, const char* code, double now, Quantity quantity) {
+        QString planned = words.value(now, quantity), measured = QStringLiteral("–");
+        if (f.built)
+            for (const BuiltLine& line : f.built->lines)
+                if (line.code == code) {
+                    planned = words.value(line.planned, quantity);
+                    measured = words.value(line.built, quantity);
+                }
+        built.rows.push_back(
+            {what, planned, measured, Cell::Kind::blank, Cell::Kind::blank, Cell::Kind::blank});
+    };
+    row(Words::tr("Weight of the car"), "mass_g", f.mass, Quantity::mass);
+    row(Words::tr("Weight under the front wheels, car level"), "front_load_g", f.front_load, Quantity::mass);
+    row(Words::tr("Balance point ahead of the rear axle"), "balance_ahead_of_rear_axle_mm",
+        f.balance_ahead_of_rear_axle, Quantity::length);
+    put_table(flow, built);
+    flow.paragraph(Words::tr(
+        "Front weight with one kitchen scale: front wheels on the scale, rear wheels on a block of the "
+        "same height; read three times, lifting the car off in between."));
+}
+
+/// The room that takes: it stays on one page, so that no continuation holds a single line of it.
+double measured_height(const Job& job) {
+    Sheet trial;
+    trial.paper = job.request.paper;
+    Flow flow(trial, {});
+    flow.start_page({});
+    put_measured(flow, job);
+    return flow.y() - flow.body().top() + 4; // what a heading keeps away from what stands above it
+}
+
 } // namespace
 
 void put_inspection(Flow& flow, const Job& job) {
@@ -47,38 +94,9 @@ void put_inspection(Flow& flow, const Job& job) {
     put_table(flow, table);
     for (const std::string& sentence : scale_words(job.project, job.figures))
         flow.paragraph(from_utf8(sentence), {8, false});
-    flow.heading(Words::tr("Measured on the finished car"));
-    flow.paragraph(
-        Words::tr("Type these into the project: the next sheet then shows the car as it was built."));
-    // What nobody has measured yet is the plan's own.
+    flow.need(measured_height(job));
+    put_measured(flow, job);
     const Figures& f = job.figures;
-    Table built;
-    built.least_height = 7;
-    built.columns = {{Words::tr("What"), -1.7},
-                     {Words::tr("Planned"), -1, Align::right},
-                     {Words::tr("Built so far"), -1, Align::right},
-                     {Words::tr("First"), 22},
-                     {Words::tr("Second"), 22},
-                     {Words::tr("Third"), 22}};
-    const auto row = [&](const QString& what, const char* code, double now, Quantity quantity) {
-        QString planned = words.value(now, quantity), measured = QStringLiteral("–");
-        if (f.built)
-            for (const BuiltLine& line : f.built->lines)
-                if (line.code == code) {
-                    planned = words.value(line.planned, quantity);
-                    measured = words.value(line.built, quantity);
-                }
-        built.rows.push_back(
-            {what, planned, measured, Cell::Kind::blank, Cell::Kind::blank, Cell::Kind::blank});
-    };
-    row(Words::tr("Weight of the car"), "mass_g", f.mass, Quantity::mass);
-    row(Words::tr("Weight under the front wheels, car level"), "front_load_g", f.front_load, Quantity::mass);
-    row(Words::tr("Balance point ahead of the rear axle"), "balance_ahead_of_rear_axle_mm",
-        f.balance_ahead_of_rear_axle, Quantity::length);
-    put_table(flow, built);
-    flow.paragraph(Words::tr(
-        "Front weight with one kitchen scale: front wheels on the scale, rear wheels on a block of the "
-        "same height; read three times, lifting the car off in between."));
     if (!f.built || f.built->words.empty()) return;
     flow.heading(Words::tr("Built against planned, and what to do"));
     for (const std::string& sentence : f.built->words)

@@ -15,31 +15,85 @@ struct Setting {
     double step = 0;                 ///< from line to line
 };
 
+TextStyle style_of(const Table& table, bool bold) {
+    return {table.style.points, bold || table.style.bold};
+}
+
+/// The longest word of a column, mm, so that none is broken; what is longer than a name ever is counts no
+/// more.
+double longest_word(const Table& table, std::size_t column) {
+    constexpr double most = 30;
+    double longest = 0;
+    const auto look = [&](const QString& text, bool bold) {
+        for (const QString& word : text.simplified().split(QLatin1Char(' ')))
+            if (const double width = width_of(word, style_of(table, bold)); width <= most)
+                longest = std::max(longest, width);
+    };
+    look(table.columns[column].title, true);
+    for (const std::vector<Cell>& row : table.rows)
+        if (column < row.size() && row[column].kind == Cell::Kind::text)
+            look(row[column].text, row[column].bold);
+    return longest;
+}
+
+/// Widths of the columns with their padding: as asked, but none narrower than its longest word as long as
+/// those that share what is left have theirs.
+std::vector<double> share_widths(const Flow& flow, const Table& table, const std::vector<double>& apart) {
+    constexpr double hair = 0.01;
+    const std::size_t count = table.columns.size();
+    std::vector<double> least(count), widths(count, 0);
+    for (std::size_t i = 0; i < count; ++i)
+        least[i] = longest_word(table, i) + apart[i] + pad_across + hair;
+    const auto share = [&](bool whole_words) {
+        double room = flow.body().width(), shares = 0;
+        std::vector<bool> set(count, false);
+        for (std::size_t i = 0; i < count; ++i) {
+            const double asked = table.columns[i].width;
+            if (asked > 0) {
+                widths[i] = whole_words ? std::max(asked, least[i]) : asked;
+                room -= widths[i];
+                set[i] = true;
+            } else {
+                shares -= asked;
+            }
+        }
+        for (bool again = whole_words; again;) {
+            again = false;
+            for (std::size_t i = 0; i < count; ++i)
+                if (!set[i] && -table.columns[i].width / shares * room < least[i]) {
+                    widths[i] = least[i];
+                    room -= least[i];
+                    shares += table.columns[i].width;
+                    set[i] = again = true;
+                }
+        }
+        for (std::size_t i = 0; i < count; ++i)
+            if (!set[i]) widths[i] = -table.columns[i].width / shares * room;
+        return room >= -hair;
+    };
+    if (!share(true)) share(false);
+    return widths;
+}
+
 Setting set_columns(const Flow& flow, const Table& table) {
     Setting setting{table, {}, {}, leading_of(table.style)};
-    double fixed = 0, shares = 0;
-    for (const Column& column : table.columns)
-        (column.width > 0 ? fixed : shares) += std::abs(column.width);
-    double x = flow.body().left();
+    std::vector<double> apart;
     Align before = Align::left;
     for (const Column& column : table.columns) {
-        const double width =
-            column.width > 0 ? column.width : -column.width / shares * (flow.body().width() - fixed);
-        const double apart =
-            pad_across + (before == Align::right && column.align != Align::right ? meeting : 0);
-        setting.left.push_back(x + apart);
-        setting.width.push_back(width - apart - pad_across);
-        x += width;
+        apart.push_back(pad_across + (before == Align::right && column.align != Align::right ? meeting : 0));
         before = column.align;
+    }
+    const std::vector<double> widths = share_widths(flow, table, apart);
+    double x = flow.body().left();
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        setting.left.push_back(x + apart[i]);
+        setting.width.push_back(widths[i] - apart[i] - pad_across);
+        x += widths[i];
     }
     return setting;
 }
 
 using Lines = std::vector<QStringList>; ///< by column
-
-TextStyle style_of(const Table& table, bool bold) {
-    return {table.style.points, bold || table.style.bold};
-}
 
 Lines break_row(const Setting& setting, const std::vector<Cell>& row) {
     Lines lines;
