@@ -4156,8 +4156,6 @@
         <translation>eine Transformation ohne ihre Klammern</translation>
     </message>
     <message>
-        <source>the file has no car</source>
-        <translation>in der Datei ist kein Wagen</translation>
         <source>{piece} stays where it is</source>
         <translation>{piece} bleibt, wo es ist</translation>
     </message>
@@ -4196,6 +4194,10 @@
     <message>
         <source>{trim}, before the putty goes in</source>
         <translation>{trim}, bevor die Knete hineinkommt</translation>
+    </message>
+    <message>
+        <source>the file has no car</source>
+        <translation>in der Datei ist kein Wagen</translation>
     </message>
 </context>
 <context>
