@@ -52,6 +52,8 @@ TEST_CASE("The sheet in German: nothing over anything else, nothing cut off, no 
     // What the demo's author wrote stays English.
     project.notes.clear();
     project.rules.source.clear();
+    bool long_words = false;
+    const QStringList heads{QStringLiteral("Bohrung,"), QStringLiteral("gefunden"), QStringLiteral("Drin")};
     // English words that are none in German; names and notes of the demo are English, so no sentence of them.
     static const QRegularExpression english(
         QStringLiteral("\\b(the|with|behind|ahead|wheel|wheels|axle|axles|than|cannot|should)\\b"));
@@ -69,6 +71,17 @@ TEST_CASE("The sheet in German: nothing over anything else, nothing cut off, no 
                 REQUIRE(file.open(QIODevice::WriteOnly));
                 file.write(to_pdf(sheet, some_day));
             }
+            QStringList words;
+            for (const Page& page : sheet.pages)
+                for (const TextInk* text : texts_of(page))
+                    words += text->text.split(QLatin1Char(' '));
+            for (const QString& head : heads)
+                CHECK(words.contains(head));
+            for (const QString& word : words)
+                if (word.startsWith(QStringLiteral("Ständerbohr"))) {
+                    CHECK(word.startsWith(QStringLiteral("Ständerbohrmaschine")));
+                    long_words = true;
+                }
             for (std::size_t n = 0; n < sheet.pages.size(); ++n) {
                 CAPTURE(project.cars[car].name, n + 1, sheet.pages[n].title.toStdString());
                 CHECK(faults_of(sheet.pages[n], paper).join(QLatin1Char('\n')).toStdString() == "");
@@ -79,4 +92,5 @@ TEST_CASE("The sheet in German: nothing over anything else, nothing cut off, no 
             }
         }
     }
+    CHECK(long_words);
 }

@@ -5,6 +5,8 @@
 #include <rampwright/rules/inspection.hpp>
 #include <rampwright/rules/scale_words.hpp>
 
+#include <QCoreApplication>
+
 namespace rampwright::ui::paper {
 namespace {
 
@@ -73,7 +75,8 @@ void put_inspection(Flow& flow, const Job& job) {
     flow.paragraph(Words::tr("Rules: %1. Source: %2. %3")
                        .arg(inspection.title.empty() ? Words::tr("not named") : from_utf8(inspection.title),
                             inspection.source.empty() ? Words::tr("not given") : from_utf8(inspection.source),
-                            from_utf8(inspector_decides)));
+                            // The same sentence as on the screen, by its translation there.
+                            QCoreApplication::translate("Verdicts", inspector_decides.data())));
     Table table;
     table.columns = {{Words::tr("Rule, and how it is looked at"), -2.1},
                      {Words::tr("Limit"), -1.4},

@@ -22,7 +22,7 @@ TextStyle style_of(const Table& table, bool bold) {
 /// The longest word of a column, mm, so that none is broken; what is longer than a name ever is counts no
 /// more.
 double longest_word(const Table& table, std::size_t column) {
-    constexpr double most = 30;
+    constexpr double most = 38;
     double longest = 0;
     const auto look = [&](const QString& text, bool bold) {
         for (const QString& word : text.simplified().split(QLatin1Char(' ')))
