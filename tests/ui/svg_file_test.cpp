@@ -154,6 +154,29 @@ TEST_CASE("what is no line of the drawing is left out, and names are kept", "[sv
     CHECK_THROWS_AS(read("<path d='M0 0L10 0 10 5 0.5 0.5'/>"), Problem);
 }
 
+TEST_CASE("a style's transform is read with its units, and goes before the attribute", "[svg]") {
+    // CSS Transforms Module Level 1 (W3C, 2019), 7 and 13; user units are 1 mm here, y upward in what is
+    // read.
+    const auto check = [](const std::string& attributes, Vec2 low, Vec2 high) {
+        const DrawnFile file = read("<rect width='10' height='5' " + attributes + "/>");
+        CAPTURE(attributes);
+        REQUIRE(file.shapes.size() == 1);
+        CHECK((file.shapes[0].low - low).norm() < 1e-9);
+        CHECK((file.shapes[0].high - high).norm() < 1e-9);
+    };
+    check("style='transform: translate(3px, 4px)'", {3, -9}, {13, -4});
+    check("style='fill:none;transform:rotate(90deg)'", {-5, -10}, {0, 0});
+    check("style='transform: rotate(0.25turn)'", {-5, -10}, {0, 0});
+    check("style='transform: rotate(100grad)'", {-5, -10}, {0, 0});
+    check("style='transform: translateX(2px) scaleY(2)'", {2, -10}, {12, 0});
+    check("style='transform: none' transform='translate(9,9)'", {0, -5}, {10, 0});
+    check("style='transform: translate(1px)' transform='translate(9,9)'", {1, -5}, {11, 0});
+    CHECK_THROWS_AS(read("<rect width='1' height='1' style='transform: translate(50%)'/>"), Problem);
+    CHECK_THROWS_AS(read("<rect width='1' height='1' style='transform: rotate3d(1,1,1,45deg)'/>"), Problem);
+    CHECK_THROWS_AS(
+        read("<rect width='1' height='1' style='transform: scale(2); transform-origin: center'/>"), Problem);
+}
+
 TEST_CASE("lines drawn one by one are joined where their ends meet", "[svg]") {
     // A rectangle of 30 by 10 from four lines in no order, one of them the other way round.
     const DrawnFile four =

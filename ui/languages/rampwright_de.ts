@@ -4199,6 +4199,14 @@
         <source>the file has no car</source>
         <translation>in der Datei ist kein Wagen</translation>
     </message>
+    <message>
+        <source>a transform has an origin of its own</source>
+        <translation>eine Transformation hat einen eigenen Ursprung</translation>
+    </message>
+    <message>
+        <source>a transform by a share of the element&apos;s own size</source>
+        <translation>eine Transformation um einen Anteil der eigenen Größe</translation>
+    </message>
 </context>
 <context>
     <name>Fields</name>

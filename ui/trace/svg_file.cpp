@@ -169,11 +169,7 @@ private:
             return;
         }
         const bool shown = xml_.attributes().value(QLatin1String("display")) != QLatin1String("none") &&
-                           !xml_.attributes()
-                                .value(QLatin1String("style"))
-                                .toString()
-                                .remove(QLatin1Char(' '))
-                                .contains(QLatin1String("display:none"));
+                           find_in_style(attribute("style"), "display") != "none";
         if (element == QLatin1String("use")) ++file_.references;
         static const std::set<QString> drawn{QStringLiteral("path"),    QStringLiteral("rect"),
                                              QStringLiteral("circle"),  QStringLiteral("ellipse"),
@@ -186,7 +182,7 @@ private:
         if (around.size() >= deepest)
             refuse(Core::tr("the drawing is nested too deeply"), Core::tr("save it as plain SVG"));
         Surroundings here = around.back();
-        here.to_mm = here.to_mm * of_attribute("transform", read_svg_transform);
+        here.to_mm = here.to_mm * transform();
         const QString id = xml_.attributes().value(QLatin1String("id")).toString();
         if (containers.contains(element) && !id.isEmpty()) here.name = id;
         first_shape_inside_ = file_.shapes.size();
@@ -200,6 +196,20 @@ private:
                 add(mapped(std::move(line), here.to_mm), own);
         }
         around.push_back(std::move(here));
+    }
+
+    /// A style's transform goes before the attribute (SVG 2, 8.5).
+    Affine2d transform() const {
+        const std::string style = attribute("style");
+        const bool moved_origin =
+            !find_in_style(style, "transform-origin").empty() || !attribute("transform-origin").empty();
+        if (moved_origin && (!find_in_style(style, "transform").empty() || !attribute("transform").empty()))
+            refuse(Core::tr("a transform has an origin of its own"),
+                   Core::tr("save the drawing as plain SVG"));
+        if (find_in_style(style, "transform").empty()) return of_attribute("transform", read_svg_transform);
+        return of_attribute("style", [](const std::string& text) {
+            return read_css_transform(find_in_style(text, "transform"));
+        });
     }
 
     std::vector<DrawnLine> lines_of(const QString& element) const {

@@ -28,9 +28,9 @@ struct DrawnFile {
 inline constexpr qsizetype largest_drawing = 32 << 20; ///< bytes
 
 /// Every closed line of an SVG 1.1 file: path, rect, circle, ellipse, polygon and polyline, with width,
-/// height, viewBox, transforms and nested svg elements. Text, pictures, clips, masks, markers, patterns and
-/// what is not displayed are no lines. Ends within 0.01 mm of each other count as joined, of lines drawn one
-/// by one too.
+/// height, viewBox, transforms (as attributes and in a style) and nested svg elements. Text, pictures, clips,
+/// masks, markers, patterns and what is not displayed are no lines. Ends within 0.01 mm of each other count
+/// as joined, of lines drawn one by one too.
 /// @throws Problem (not_ours) with the line of the file, where it is no SVG, is damaged, or holds no closed
 ///         line.
 DrawnFile read_svg(const QByteArray& text);

@@ -4,6 +4,7 @@
 #include <rampwright/core/problem.hpp>
 #include <rampwright/core/say.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -83,7 +84,11 @@ SvgLength read_svg_length(std::string_view text) {
     return {};
 }
 
-Affine2d read_svg_transform(std::string_view text) {
+namespace {
+
+/// A list of functions, each multiplied to the right.
+template <class Read>
+Affine2d read_functions(std::string_view text, Read read) {
     Affine2d by = Affine2d::Identity();
     const std::string separators = std::string(spaces) + ",";
     for (std::size_t at = text.find_first_not_of(separators); at != std::string_view::npos;
@@ -93,10 +98,82 @@ Affine2d read_svg_transform(std::string_view text) {
             refuse(at, Core::tr("a transform without its brackets"));
         std::string_view name = text.substr(at, open - at);
         name = name.substr(0, name.find_last_not_of(spaces) + 1);
-        by = by * transform_of(name, read_number_list(text.substr(open + 1, close - open - 1)), at);
+        by = by * read(name, text.substr(open + 1, close - open - 1), at);
         at = close + 1;
     }
     return by;
+}
+
+/// "12px", "0.5turn", "3": a number in user units or degrees.
+double css_number(std::string_view word, std::size_t at) {
+    using std::numbers::pi;
+    struct Unit {
+        std::string_view name;
+        double worth;
+    };
+    static constexpr std::array<Unit, 4> angles{
+        {{"grad", 0.9}, {"turn", 360}, {"deg", 1}, {"rad", 180 / pi}}};
+    for (const Unit& unit : angles)
+        if (word.ends_with(unit.name)) {
+            const auto number = read_number_list(word.substr(0, word.size() - unit.name.size()));
+            if (number.size() == 1) return number[0] * unit.worth;
+        }
+    const SvgLength length = read_svg_length(word);
+    if (length.kind == SvgLength::Kind::share)
+        refuse(at, Core::tr("a transform by a share of the element's own size"));
+    return length.user_units;
+}
+
+std::vector<double> css_numbers(std::string_view list, std::size_t at) {
+    const std::string separators = std::string(spaces) + ",";
+    std::vector<double> numbers;
+    for (std::size_t from = list.find_first_not_of(separators); from != std::string_view::npos;) {
+        const std::size_t to = std::min(list.find_first_of(separators, from), list.size());
+        numbers.push_back(css_number(list.substr(from, to - from), at));
+        from = list.find_first_not_of(separators, to);
+    }
+    return numbers;
+}
+
+} // namespace
+
+Affine2d read_svg_transform(std::string_view text) {
+    return read_functions(text, [](std::string_view name, std::string_view list, std::size_t at) {
+        return transform_of(name, read_number_list(list), at);
+    });
+}
+
+Affine2d read_css_transform(std::string_view text) {
+    if (text == "none") return Affine2d::Identity();
+    return read_functions(text, [](std::string_view name, std::string_view list, std::size_t at) {
+        std::vector<double> v = css_numbers(list, at);
+        if (v.size() == 1) {
+            if (name == "translateX") return transform_of("translate", {v[0], 0}, at);
+            if (name == "translateY") return transform_of("translate", {0, v[0]}, at);
+            if (name == "scaleX") return transform_of("scale", {v[0], 1}, at);
+            if (name == "scaleY") return transform_of("scale", {1, v[0]}, at);
+        }
+        // In a style sheet the centre of a turn is a property of its own.
+        if (name == "rotate" && v.size() != 1) v.clear();
+        return transform_of(name, v, at);
+    });
+}
+
+std::string_view find_in_style(std::string_view style, std::string_view property) {
+    const auto trimmed = [](std::string_view text) {
+        const std::size_t first = text.find_first_not_of(spaces);
+        return first == std::string_view::npos
+                   ? std::string_view{}
+                   : text.substr(first, text.find_last_not_of(spaces) + 1 - first);
+    };
+    std::string_view found;
+    while (!style.empty()) {
+        const std::size_t end = std::min(style.find(';'), style.size()), colon = style.find(':');
+        if (colon < end && trimmed(style.substr(0, colon)) == property)
+            found = trimmed(style.substr(colon + 1, end - colon - 1));
+        style.remove_prefix(std::min(end + 1, style.size()));
+    }
+    return found;
 }
 
 } // namespace rampwright::ui

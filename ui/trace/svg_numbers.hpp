@@ -22,4 +22,12 @@ SvgLength read_svg_length(std::string_view text);
 /// outermost. @throws Problem whose `where` is "character N".
 Eigen::Affine2d read_svg_transform(std::string_view text);
 
+/// The same as a style sheet writes it (CSS Transforms 1, W3C 2019): lengths and angles with units, and
+/// translateX, translateY, scaleX, scaleY besides. @throws Problem whose `where` is "character N"; so for
+/// what has depth.
+Eigen::Affine2d read_css_transform(std::string_view text);
+
+/// What a style attribute says of a property, empty where nothing: of several the last.
+std::string_view find_in_style(std::string_view style, std::string_view property);
+
 } // namespace rampwright::ui
