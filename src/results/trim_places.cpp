@@ -70,7 +70,7 @@ std::vector<OpenCut> find_open_cuts(const CarPlan& plan, const CarModel& car) {
             if (plan.ballast[i].shape == PieceShape::putty &&
                 find_cut(plan.body.cuts, plan.ballast[i].in) == n)
                 open.putty = i;
-        const std::string_view material = open.putty ? plan.ballast[*open.putty].material : "";
+        const std::string material = open.putty ? plan.ballast[*open.putty].material : std::string();
         open.mass = room_in_cut(plan, car, n, body.cuts[n], outlines) * putty_density(material);
         if (open.mass < least_pinch) continue;
         const CutPlan& cut = plan.body.cuts[n];
