@@ -134,9 +134,7 @@ void explain_air(const Known& known, std::vector<Explanation>& list) {
 void explain_guide(const Known& known, std::vector<Explanation>& list) {
     const auto &margin = known.figures.steer.guidance_margin, &ride = known.figures.steer.ride_probability;
     if (!known.heat_case.track.rail || !margin || !ride) return;
-    const GuideSetup g =
-        guide_setup(known.ready.wheels, side_gap(known.ready.wheels, *known.heat_case.track.rail),
-                    known.ready.level.front);
+    const GuideSetup& g = known.ready.guide.setup;
     if (std::isfinite(*margin) && g.grip > 0)
         list.push_back(make_explanation("steer.guidance_margin",
                                         {{"margin", known.shown(*margin, Quantity::plain)},

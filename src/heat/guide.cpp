@@ -78,7 +78,7 @@ GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_loa
     setup.effective_mass =
         (car.inertia(2, 2) + car.mass * car.centre.x() * car.centre.x()) / (car.wheelbase * car.wheelbase);
     setup.front_load = std::max(front_load, 0.0);
-    setup.side_gap = side_gap;
+    setup.side_gap = std::max(side_gap, 0.0);
     setup.grip = value(ModelName::tread_grip);
     setup.creep = value(ModelName::creep_per_rad);
     setup.rail_friction = value(ModelName::rail);
@@ -106,8 +106,7 @@ double Guide::force(double speed) const {
 Guide make_guide(const GuideSetup& s) {
     Guide guide;
     guide.rail = true;
-    guide.steer = s.steer;
-    guide.rear_toe = s.rear_toe;
+    guide.setup = s;
     const double net = s.net_steer(), side = s.side_force(net);
     guide.margin = s.margin();
     guide.ride_probability = ride_probability(s);
@@ -117,7 +116,7 @@ Guide make_guide(const GuideSetup& s) {
     guide.lean_force = mean.force;
     guide.crossing = mean.crossing;
     guide.crossing_per_speed2 = crossing_share * s.touch_share * s.rail_friction * s.effective_mass *
-                                std::max(s.side_gap, 0.0) / (s.wheelbase * s.wheelbase);
+                                s.side_gap / (s.wheelbase * s.wheelbase);
     const double swing_speed2 =
         easy_swing * s.creep * s.front_load * s.wheelbase / ((1 + s.restitution) * s.effective_mass);
     guide.swing_speed4 = swing_speed2 * swing_speed2;

@@ -45,11 +45,11 @@ void fill_heat(Figures& figures, const HeatCase& heat_case, const HeatResult& re
 }
 
 /// The part of the steer figures that a guide rail makes.
-void fill_rail(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, const LaneRail& rail) {
+void fill_rail(Figures& figures, const ReadyHeat& ready, const CarPlan& plan) {
     SteerFigures& steer = figures.steer;
-    const GuideSetup setup = guide_setup(ready.wheels, std::max(0.0, side_gap(ready.wheels, rail)),
-                                         std::max(0.0, ready.level.front));
-    // What a crossing costs, meaned over a heat by what a force costs in time there, is that at the mean speed.
+    const GuideSetup& setup = ready.guide.setup;
+    // What a crossing costs, meaned over a heat by what a force costs in time there, is that at the mean
+    // speed.
     const double way = ready.track->finish_line() - ready.track->start_line();
     const double speed =
         figures.heat.finished && figures.heat.time ? way / *figures.heat.time : figures.heat.top_speed;
@@ -68,7 +68,7 @@ void fill_steer(Figures& figures, const ReadyHeat& ready, const CarPlan& plan, c
     steer.toe = mean_toe(ready.wheels.wheels, true);
     const double wheelbase = ready.wheels.wheelbase;
     if (steer.toe != 0) steer.turn_radius = turn_radius(wheelbase, std::abs(steer.toe));
-    if (track.rail) fill_rail(figures, ready, plan, *track.rail);
+    if (track.rail) fill_rail(figures, ready, plan);
     const TuningState tuning =
         follow_tuning_log(plan, steer.best_drift ? std::abs(*steer.best_drift) : practice_target);
     steer.next = tuning.next();

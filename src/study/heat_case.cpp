@@ -31,8 +31,8 @@ ReadyHeat make_ready(const HeatCase& heat_case, std::shared_ptr<const Track> tra
     Standing level = stand(wheels, 0, track->gravity());
     const Air air = moist_air(heat_case.air.temperature, heat_case.air.pressure, heat_case.air.humidity);
     const bool rail = heat_case.track.rail.has_value();
-    const double gap = rail ? std::max(0.0, side_gap(wheels, *heat_case.track.rail)) : 0;
-    const Guide guide = make_guide(wheels, heat_case.track, gap, std::max(0.0, level.front));
+    const double gap = rail ? side_gap(wheels, *heat_case.track.rail) : 0;
+    const Guide guide = make_guide(wheels, heat_case.track, gap, level.front);
     const auto losses = wheel_losses(wheels, rail, air.density, air.dynamic_viscosity);
     HeatCar car = prepare(wheels, losses, level, air.density, guide);
     Course course(*track, car);

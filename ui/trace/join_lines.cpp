@@ -72,11 +72,8 @@ private:
 void follow(NamedLine& made, std::vector<NamedLine>& lines, Ends& ends, double within) {
     DrawnLine& line = made.line;
     while (true) {
-        if (line.pieces.size() > 1 && (end_of(line) - begin_of(line)).norm() < within) {
-            end_of(line) = begin_of(line);
-            line.closed = true;
-            return;
-        }
+        close_where_met(line, within);
+        if (line.closed) return;
         const auto next = ends.at(end_of(line));
         if (!next) return;
         DrawnLine more = std::exchange(lines[*next].line, {});
@@ -87,6 +84,12 @@ void follow(NamedLine& made, std::vector<NamedLine>& lines, Ends& ends, double w
 }
 
 } // namespace
+
+void close_where_met(DrawnLine& line, double within) {
+    if (line.closed || line.pieces.size() < 2 || (end_of(line) - begin_of(line)).norm() >= within) return;
+    end_of(line) = begin_of(line);
+    line.closed = true;
+}
 
 std::vector<NamedLine> join_lines(std::vector<NamedLine> lines, double within) {
     Ends ends(lines, within);

@@ -201,12 +201,12 @@ private:
     /// A style's transform goes before the attribute (SVG 2, 8.5).
     Affine2d transform() const {
         const std::string style = attribute("style");
-        const bool moved_origin =
-            !find_in_style(style, "transform-origin").empty() || !attribute("transform-origin").empty();
-        if (moved_origin && (!find_in_style(style, "transform").empty() || !attribute("transform").empty()))
+        const bool styled = !find_in_style(style, "transform").empty();
+        if (!styled && attribute("transform").empty()) return Affine2d::Identity();
+        if (!find_in_style(style, "transform-origin").empty() || !attribute("transform-origin").empty())
             refuse(Core::tr("a transform has an origin of its own"),
                    Core::tr("save the drawing as plain SVG"));
-        if (find_in_style(style, "transform").empty()) return of_attribute("transform", read_svg_transform);
+        if (!styled) return of_attribute("transform", read_svg_transform);
         return of_attribute("style", [](const std::string& text) {
             return read_css_transform(find_in_style(text, "transform"));
         });
@@ -257,14 +257,11 @@ private:
         pieces_ += line.pieces.size();
         if (pieces_ > most_pieces)
             refuse(Core::tr("the drawing has too many lines"), Core::tr("save the outline alone"));
-        Vector2d& end = line.pieces.back().control[3];
+        const Vector2d& end = line.pieces.back().control[3];
         const Vector2d& begin = line.pieces.front().control[0];
         if (!end.allFinite() || !begin.allFinite())
             refuse(Core::tr("a transform is beyond all size"), Core::tr("draw the car at its own size"));
-        if (!line.closed && line.pieces.size() > 1 && (end - begin).norm() < joined) {
-            end = begin;
-            line.closed = true;
-        }
+        close_where_met(line, joined);
         if (!line.closed) {
             open_.push_back({std::move(line), name});
             return;

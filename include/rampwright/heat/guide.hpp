@@ -52,8 +52,8 @@ double mean_toe(const std::array<Wheel, 4>& wheels, bool front);
 /// where none is raised the one that the net steer points to.
 double ridden_side(const std::array<Wheel, 4>& wheels);
 
-/// @param side_gap clearance between rail and inner wheel faces on each side, m.
-/// @param front_load level standing load of the touching front wheels, N.
+/// @param side_gap clearance between rail and inner wheel faces on each side, m; below zero counts as none.
+/// @param front_load level standing load of the touching front wheels, N; below zero counts as none.
 GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_load);
 
 /// The guide rail and the steer of the front wheel: a reduced model of going straight, which says how often
@@ -80,8 +80,7 @@ GuideSetup guide_setup(const CarOnWheels& car, double side_gap, double front_loa
 /// - Waves of the rail itself are not in it.
 struct Guide {
     bool rail = false;           ///< without a rail every figure is zero
-    double steer = 0;            ///< rad, as in GuideSetup
-    double rear_toe = 0;         ///< rad, as in GuideSetup
+    GuideSetup setup;            ///< what it was made from
     double ride_probability = 0; ///< 0..1, Φ((G - 1.3) / hypot(hold_width, spread dG)), dG = G / net steer
     double margin = 0;           ///< guidance margin G
     double ride_force = 0;       ///< N, retarding, while it rides at just the net steer
